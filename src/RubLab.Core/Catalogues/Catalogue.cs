@@ -1,0 +1,66 @@
+using System.Diagnostics.CodeAnalysis;
+using RubLab.Core.Ingredients;
+using RubLab.Core.Meat;
+using RubLab.Core.Remarks;
+using RubLab.Core.Salt;
+using RubLab.Core.Sources;
+
+namespace RubLab.Core.Catalogues;
+
+/// <summary>
+/// All reference data of one edition, immutable. Server and page read it from the same bytes; ids are never
+/// removed in a later edition.
+/// </summary>
+public sealed class Catalogue
+{
+    private readonly Dictionary<string, Ingredient> _ingredients;
+    private readonly Dictionary<string, Cut> _cuts;
+
+    private Catalogue(IReadOnlyDictionary<string, string> files)
+    {
+        Version = files.TryGetValue("VERSION", out var version) && version.Trim() is { Length: > 0 } edition
+            ? edition
+            : throw new InvalidDataException("seed-data has no VERSION.");
+        Sources = SourceTables.ReadSources(files);
+        Constants = SourceTables.ReadConstants(files);
+        Ingredients = IngredientTables.Read(files, Constants);
+        Sieves = IngredientTables.ReadSieves(files);
+        Cuts = MeatTables.Read(files);
+        SaltRanges = SaltTables.ReadRanges(files);
+        SodiumReferences = SaltTables.ReadReferences(files);
+        FindingTexts = RemarkTables.ReadFindings(files).ToDictionary(f => f.Code, StringComparer.Ordinal);
+        Cautions = RemarkTables.ReadCautions(files);
+        _ingredients = Ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
+        _cuts = Cuts.ToDictionary(c => c.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>The edition, e.g. <c>2026.1</c>; every computed answer names it.</summary>
+    public string Version { get; }
+
+    public IReadOnlyList<Source> Sources { get; }
+
+    public Constants Constants { get; }
+
+    public IReadOnlyList<Ingredient> Ingredients { get; }
+
+    public IReadOnlyList<Sieve> Sieves { get; }
+
+    public IReadOnlyList<Cut> Cuts { get; }
+
+    public IReadOnlyList<SaltRange> SaltRanges { get; }
+
+    public IReadOnlyList<SodiumReference> SodiumReferences { get; }
+
+    public IReadOnlyDictionary<string, FindingText> FindingTexts { get; }
+
+    public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>Reads an edition from its files, name to text.</summary>
+    /// <exception cref="InvalidDataException">A file, column or figure is missing or wrong; the message says where.</exception>
+    public static Catalogue Read(IReadOnlyDictionary<string, string> files) => new(files);
+
+    public bool TryFindIngredient(string id, [NotNullWhen(true)] out Ingredient? ingredient) =>
+        _ingredients.TryGetValue(id, out ingredient);
+
+    public bool TryFindCut(string id, [NotNullWhen(true)] out Cut? cut) => _cuts.TryGetValue(id, out cut);
+}

@@ -1,0 +1,104 @@
+using RubLab.Core.Ingredients;
+using RubLab.Core.Quantities;
+using RubLab.Core.Sources;
+
+namespace RubLab.Core.Catalogues;
+
+/// <summary>Reads ingredients, their forms and household measures, and the sieve table.</summary>
+internal static class IngredientTables
+{
+    public static List<Ingredient> Read(IReadOnlyDictionary<string, string> files, Constants constants)
+    {
+        var measures = SeedTable.Read(files, "measures.csv").Rows
+            .ToLookup(row => row.Required("ingredient_id"), ReadMeasure, StringComparer.Ordinal);
+        var forms = SeedTable.Read(files, "forms.csv").Rows
+            .ToLookup(row => row.Required("ingredient_id"), StringComparer.Ordinal);
+        return SeedTable.Read(files, "ingredients.csv").Rows.ConvertAll(row =>
+        {
+            var id = row.Required("ingredient_id");
+            var own = measures[id].ToList();
+            var ingredient = new Ingredient
+            {
+                Id = id,
+                Name = row.Required("name"),
+                Group = row.Required("group"),
+                SodiumMilligramsPer100Grams = row.OptionalNumber("sodium_mg_per_100g"),
+                SaltGramsPer100Grams = row.Band("salt", "_g_per_100g"),
+                SaltMethod = row.Required("salt_method"),
+                WaterGramsPer100Grams = row.OptionalNumber("water_g_per_100g"),
+                SugarsGramsPer100Grams = row.OptionalNumber("sugars_g_per_100g"),
+                Allergens = row.Words("allergens"),
+                IsGenericCompound = row.Flag("generic_compound"),
+                Citation = row.Citation(Confidence.High),
+                Forms = forms[id].Select(form => ReadForm(form, own, constants)).ToList(),
+                Measures = own,
+            };
+            return ingredient.Forms.Count(f => f.IsDefault) == 1
+                ? ingredient
+                : throw row.Wrong("ingredient_id", $"{id} must have exactly one default form");
+        });
+    }
+
+    public static List<Sieve> ReadSieves(IReadOnlyDictionary<string, string> files) =>
+        SeedTable.Read(files, "sieves.csv").Rows.ConvertAll(row =>
+            new Sieve(row.Number("us_mesh"), row.Number("opening_um"), row.Citation(Confidence.High)));
+
+    private static HouseholdMeasure ReadMeasure(SeedRow row) =>
+        new(
+            (int)row.Number("sequence"),
+            row.Required("form_id"),
+            row.Number("amount"),
+            UnitTable.TryFind(row.Required("unit"), out var unit) && unit.Dimension == Dimension.Volume
+                ? unit
+                : throw row.Wrong("unit", "is not a unit of volume"),
+            row.Number("weight_g"),
+            row.Number("weight_rounding_g"),
+            row.Citation(Confidence.High));
+
+    private static IngredientForm ReadForm(SeedRow row, List<HouseholdMeasure> measures, Constants constants)
+    {
+        var id = row.Required("form_id");
+        return new IngredientForm(
+            id,
+            row.Required("name"),
+            row.Flag("is_default"),
+            ReadDensity(row, id, measures, constants.SpoonFillingSpreadPercent),
+            row.OptionalNumber("size_low_um"),
+            row.OptionalNumber("size_high_um"));
+    }
+
+    private static BulkDensity? ReadDensity(SeedRow row, string formId, List<HouseholdMeasure> measures, double fillingPercent)
+    {
+        if (row.OptionalNumber("measure_sequence") is { } sequence)
+        {
+            var measure = measures.Find(m => m.Sequence == (int)sequence && m.FormId == formId)
+                ?? throw row.Wrong("measure_sequence", "names no measure of this form");
+            return FromMeasure(measure, measures, row.Citation() with { Locator = measure.Citation.Locator }, fillingPercent);
+        }
+
+        if (row.OptionalNumber("density_typical_g_per_ml") is null)
+        {
+            return null;
+        }
+
+        var band = row.Band("density", "_g_per_ml");
+        var filled = Band.Around(band.Typical, fillingPercent);
+        return filled.Low < band.Low && filled.High > band.High
+            ? new BulkDensity(filled, row.Citation(), "filling")
+            : new BulkDensity(band.Spanning(filled), row.Citation(), row.Required("band_from"));
+    }
+
+    // The band holds what the printed rounding allows, what the source's other measures of the same form give,
+    // and what filling a spoon adds; the widest of the three gives it its width.
+    private static BulkDensity FromMeasure(HouseholdMeasure measure, List<HouseholdMeasure> all, Citation citation, double fillingPercent)
+    {
+        var typical = measure.GramsPerMillilitre;
+        var rounding = measure.RoundingGrams / measure.WeightGrams;
+        var others = all.Where(m => m.FormId == measure.FormId)
+            .Max(m => Math.Abs((m.GramsPerMillilitre / typical) - 1));
+        var filling = fillingPercent / 100;
+        var width = Math.Max(filling, Math.Max(rounding, others));
+        var cause = width == filling ? "filling" : width == rounding ? "rounding" : "measures";
+        return new BulkDensity(Band.Around(typical, width * 100), citation, cause);
+    }
+}

@@ -1,0 +1,12 @@
+namespace RubLab.Core.Catalogues;
+
+/// <summary>The files an edition of the reference data consists of, for hosts that fetch them.</summary>
+public static class SeedFiles
+{
+    public static IReadOnlyList<string> Names { get; } =
+    [
+        "VERSION", "sources.csv", "constants.csv", "ingredients.csv", "forms.csv", "measures.csv", "sieves.csv",
+        "cuts.csv", "cut-composition.csv", "trim-losses.csv", "cooking-yields.csv", "cooking-retention.csv",
+        "salt-ranges.csv", "sodium-references.csv", "findings.csv", "cautions.csv",
+    ];
+}

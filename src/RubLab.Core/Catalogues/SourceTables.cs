@@ -1,0 +1,28 @@
+using RubLab.Core.Sources;
+
+namespace RubLab.Core.Catalogues;
+
+/// <summary>Reads <c>sources.csv</c> and <c>constants.csv</c>.</summary>
+internal static class SourceTables
+{
+    public static List<Source> ReadSources(IReadOnlyDictionary<string, string> files) =>
+        SeedTable.Read(files, "sources.csv").Rows.ConvertAll(row => new Source(
+            row.Required("source_id"), row.Required("title"), row.Text("publisher"), row.Text("edition"),
+            row.Required("provenance"), row.Confidence(), row.Text("note")));
+
+    public static Constants ReadConstants(IReadOnlyDictionary<string, string> files)
+    {
+        var values = SeedTable.Read(files, "constants.csv").Rows
+            .ToDictionary(row => row.Required("constant_id"), row => row.Number("value"), StringComparer.Ordinal);
+        return new Constants
+        {
+            SodiumInSodiumChlorideGramsPerGram = Of("sodium-in-sodium-chloride-g-per-g"),
+            SpoonFillingSpreadPercent = Of("spoon-filling-spread-percent"),
+            FormSpreadAsksPercent = Of("form-spread-asks-percent"),
+            CoarseStepPercent = Of("coarse-step-percent"),
+        };
+
+        double Of(string id) =>
+            values.TryGetValue(id, out var value) ? value : throw new InvalidDataException($"constants.csv has no {id}.");
+    }
+}

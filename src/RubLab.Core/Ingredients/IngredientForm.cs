@@ -1,0 +1,11 @@
+namespace RubLab.Core.Ingredients;
+
+/// <summary>A grind or crystal of an ingredient, which fixes its bulk density.</summary>
+/// <param name="Id">Unique within the ingredient.</param>
+/// <param name="Name">The form in kitchen words.</param>
+/// <param name="IsDefault">Taken when a mass is given and no form named.</param>
+/// <param name="Density">None where nobody measured one: such a form cannot be asked in cups.</param>
+/// <param name="SizeLowMicrometres">Smallest grain, where known.</param>
+/// <param name="SizeHighMicrometres">Largest grain, where known.</param>
+public sealed record IngredientForm(
+    string Id, string Name, bool IsDefault, BulkDensity? Density, double? SizeLowMicrometres, double? SizeHighMicrometres);

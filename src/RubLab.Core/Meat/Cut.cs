@@ -1,0 +1,32 @@
+using RubLab.Core.Sources;
+
+namespace RubLab.Core.Meat;
+
+/// <summary>A kind of meat, with what is known of it from outside. Figures nobody published are absent.</summary>
+public sealed record Cut
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Species { get; init; }
+
+    /// <summary><c>red-meat</c> or <c>poultry</c>: which cautions hold.</summary>
+    public required string Class { get; init; }
+
+    /// <summary>The products of <see cref="Salt.SaltRange"/> this cut is compared with.</summary>
+    public required IReadOnlyList<string> SaltProducts { get; init; }
+
+    public required Citation Citation { get; init; }
+
+    public required MeatComposition? Composition { get; init; }
+
+    /// <summary>Loss from purchase to green weight, percent of purchase weight.</summary>
+    public required Cited? TrimLossPercent { get; init; }
+
+    /// <summary>Cooked weight, percent of green weight, by method; the default first.</summary>
+    public required IReadOnlyList<CookYield> CookYields { get; init; }
+
+    /// <summary>How much of its salt stays in the meat through cooking, percent.</summary>
+    public required Cited? KeptInCookingPercent { get; init; }
+}

@@ -1,0 +1,10 @@
+namespace RubLab.Core.Remarks;
+
+/// <summary>How much a finding matters.</summary>
+public enum Severity
+{
+    Info,
+    Advice,
+    Warning,
+    Danger,
+}
