@@ -22,7 +22,7 @@ internal static class IngredientTables
                 Id = id,
                 Name = row.Required("name"),
                 Group = row.Required("group"),
-                SodiumMilligramsPer100Grams = row.OptionalNumber("sodium_mg_per_100g"),
+                SodiumMilligramsPer100Grams = row.Number("sodium_mg_per_100g"),
                 SaltGramsPer100Grams = row.Band("salt", "_g_per_100g"),
                 SaltMethod = row.Required("salt_method"),
                 WaterGramsPer100Grams = row.OptionalNumber("water_g_per_100g"),
@@ -73,7 +73,7 @@ internal static class IngredientTables
         {
             var measure = measures.Find(m => m.Sequence == (int)sequence && m.FormId == formId)
                 ?? throw row.Wrong("measure_sequence", "names no measure of this form");
-            return FromMeasure(measure, measures, row.Citation() with { Locator = measure.Citation.Locator }, fillingPercent);
+            return FromMeasure(measure, measures, row.Citation(), fillingPercent);
         }
 
         if (row.OptionalNumber("density_typical_g_per_ml") is null)

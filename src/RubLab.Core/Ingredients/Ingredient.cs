@@ -14,8 +14,8 @@ public sealed record Ingredient
     /// <summary>Salt, pepper, chilli, spice, sugar, liquid and so on.</summary>
     public required string Group { get; init; }
 
-    /// <summary>All sodium, whatever it is bound to; none where the source has no value.</summary>
-    public required double? SodiumMilligramsPer100Grams { get; init; }
+    /// <summary>All sodium, whatever it is bound to.</summary>
+    public required double SodiumMilligramsPer100Grams { get; init; }
 
     /// <summary>Sodium chloride alone.</summary>
     public required Band SaltGramsPer100Grams { get; init; }

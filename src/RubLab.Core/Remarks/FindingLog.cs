@@ -11,18 +11,10 @@ public sealed class FindingLog(Catalogue catalogue)
 
     public IReadOnlyList<Finding> Findings => _findings;
 
-    /// <summary>Notes a finding once per code and pointer.</summary>
+    /// <summary>Notes a finding; the same words about the same field are noted once.</summary>
     /// <exception cref="ArgumentException">The catalogue has no text for the code.</exception>
     public void Add(string code, string? pointer, string? sourceId, params ReadOnlySpan<(string Name, object Value)> parameters)
     {
-        foreach (var earlier in _findings)
-        {
-            if (earlier.Code == code && earlier.Pointer == pointer)
-            {
-                return;
-            }
-        }
-
         if (!catalogue.FindingTexts.TryGetValue(code, out var text))
         {
             throw new ArgumentException($"No text for finding '{code}'.", nameof(code));
@@ -36,7 +28,11 @@ public sealed class FindingLog(Catalogue catalogue)
             message.Replace("{" + name + "}", InWords(value));
         }
 
-        _findings.Add(new Finding(code, text.Severity, message.ToString(), pointer, named, sourceId));
+        var finding = new Finding(code, text.Severity, message.ToString(), pointer, named, sourceId);
+        if (!_findings.Exists(f => f.Code == code && f.Pointer == pointer && f.Message == finding.Message))
+        {
+            _findings.Add(finding);
+        }
     }
 
     private static string InWords(object value) => value switch

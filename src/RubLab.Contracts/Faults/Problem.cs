@@ -1,0 +1,17 @@
+namespace RubLab.Contracts.Faults;
+
+/// <summary>An RFC 9457 problem document.</summary>
+public sealed record Problem
+{
+    /// <summary>A page of this host that explains the kind of problem.</summary>
+    public required string Type { get; init; }
+
+    public required string Title { get; init; }
+
+    public required int Status { get; init; }
+
+    public string? Detail { get; init; }
+
+    /// <summary>Every broken rule; the first ones where there are very many, and then the detail says how many there are.</summary>
+    public IReadOnlyList<ErrorResponse>? Errors { get; init; }
+}

@@ -1,0 +1,68 @@
+using RubLab.Contracts.Ingredients;
+using RubLab.Contracts.Quantities;
+using RubLab.Contracts.Reading;
+using RubLab.Contracts.Remarks;
+using RubLab.Core.Catalogues;
+using RubLab.Core.Faults;
+using RubLab.Core.Formulas;
+using RubLab.Core.Remarks;
+
+namespace RubLab.Contracts.Formulas;
+
+/// <summary>Reads a formula back: as authored, and what it comes to.</summary>
+public static class FormulaAnswers
+{
+    /// <summary>Checks a formula as sent.</summary>
+    public static Result<Formula> Check(FormulaRequest request, Catalogue catalogue)
+    {
+        var log = new FaultLog();
+        return log.ResultOf(FormulaReader.Read(request, catalogue, log.Root));
+    }
+
+    /// <summary>The answer for a sound formula under its id and revision.</summary>
+    public static FormulaResponse From(Formula formula, FormulaRequest authored, string id, long revision, string updatedAt, Catalogue catalogue)
+    {
+        var findings = new FindingLog(catalogue);
+        var ratios = FormulaRatios.Of(formula, catalogue, findings, "");
+        var unit = UnitOf(formula.Base);
+        return new FormulaResponse
+        {
+            Id = id,
+            Revision = revision,
+            Name = formula.Name,
+            Kind = Vocabulary.Kinds[formula.Kind],
+            Base = Vocabulary.Bases[formula.Base],
+            Dose = AsSent(authored.Dose),
+            WrittenFor = AsSent(authored.WrittenFor),
+            WrittenForIs = authored.WrittenFor is null ? null : Vocabulary.Weights[formula.WrittenForIs],
+            Lines = ratios.Lines.Select(line => From(line, unit)).ToList(),
+            TotalRatio = new Quantity(Rounded.Exact(ratios.DoseGramsPerKilogram), unit),
+            SaltShare = QuantityBand.From(ratios.SaltSharePercent, "%", Rounded.Estimate),
+            Findings = FindingResponse.From(findings),
+            UpdatedAt = updatedAt,
+            DataVersion = catalogue.Version,
+        };
+    }
+
+    /// <summary>The unit a formula's ratios are read in.</summary>
+    internal static string UnitOf(RatioBase ratioBase) => ratioBase == RatioBase.Area ? "g/100cm2" : "g/kg";
+
+    private static FormulaLineResponse From(LineRatio line, string unit)
+    {
+        var ratio = line.RatioGramsPerKilogram;
+        return new FormulaLineResponse
+        {
+            Ingredient = line.Line.Ingredient.Id,
+            Form = line.Line.NamedForm?.Id,
+            Amount = new Quantity(line.Line.Amount, line.Line.Unit.Symbol),
+            NitriteFraction = line.Line.NitriteFraction,
+            NitrateFraction = line.Line.NitrateFraction,
+            Ratio = QuantityBand.From(ratio, unit, ratio.IsExact ? Rounded.Exact : Rounded.Estimate),
+            Share = QuantityBand.From(line.Share.Times(100), "%", line.Share.IsExact ? Rounded.Exact : Rounded.Estimate),
+            Density = DensityResponse.From(line.Density),
+        };
+    }
+
+    private static Quantity? AsSent(QuantityRequest? quantity) =>
+        quantity is { Value: { } value, Unit: { } unit } ? new Quantity(value, unit) : null;
+}

@@ -1,0 +1,22 @@
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Formulas;
+
+/// <summary>One ingredient of a formula.</summary>
+public sealed record FormulaLineRequest
+{
+    /// <summary>Ingredient id.</summary>
+    public string? Ingredient { get; init; }
+
+    /// <summary>Form id; the ingredient's default when a mass is given.</summary>
+    public string? Form { get; init; }
+
+    /// <summary>A mass, a volume, g/kg, %, ppm, parts-by-mass or parts-by-volume.</summary>
+    public QuantityRequest? Amount { get; init; }
+
+    /// <summary>Sodium nitrite in a cure, 0 to 1.</summary>
+    public double? NitriteFraction { get; init; }
+
+    /// <summary>Sodium nitrate in a cure, 0 to 1.</summary>
+    public double? NitrateFraction { get; init; }
+}

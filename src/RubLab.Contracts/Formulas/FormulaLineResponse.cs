@@ -1,0 +1,27 @@
+using RubLab.Contracts.Ingredients;
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Formulas;
+
+/// <summary>A formula line as authored, with what it comes to.</summary>
+public sealed record FormulaLineResponse
+{
+    public required string Ingredient { get; init; }
+
+    /// <summary>As authored; absent when left open.</summary>
+    public string? Form { get; init; }
+
+    public required Quantity Amount { get; init; }
+
+    public double? NitriteFraction { get; init; }
+
+    public double? NitrateFraction { get; init; }
+
+    /// <summary>g/kg of the base (g/100cm2 for an area base).</summary>
+    public required QuantityBand Ratio { get; init; }
+
+    /// <summary>Percent of the formula.</summary>
+    public required QuantityBand Share { get; init; }
+
+    public DensityResponse? Density { get; init; }
+}

@@ -1,0 +1,137 @@
+using RubLab.Contracts.Quantities;
+using RubLab.Contracts.Reading;
+using RubLab.Core.Catalogues;
+using RubLab.Core.Faults;
+using RubLab.Core.Formulas;
+using RubLab.Core.Quantities;
+
+namespace RubLab.Contracts.Formulas;
+
+/// <summary>Reads a formula as sent into one of Core, noting every fault.</summary>
+public static class FormulaReader
+{
+    private static readonly Bounds Fraction = new(0, 1, true, "");
+
+    public static Formula? Read(FormulaRequest request, Catalogue catalogue, Place at)
+    {
+        var kind = Vocabulary.Kinds.Read(request.Kind, at.At("kind"));
+        if (request.Kind is null)
+        {
+            Reader.Missing(at.At("kind"));
+        }
+        else if (kind is FormulaKind.Injection or FormulaKind.Soak)
+        {
+            at.At("kind").Fault(
+                "kind-not-offered", $"A formula of kind {request.Kind} is not computed by this version.", ("value", request.Kind));
+        }
+
+        var ratioBase = Vocabulary.Bases.Read(request.Base, at.At("base"), RatioBase.Green).GetValueOrDefault();
+        var draft = new FormulaDraft
+        {
+            Name = Reader.Name(request.Name, at.At("name"), isRequired: true),
+            Kind = kind,
+            Base = ratioBase,
+            Dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit),
+            DoseUnit = doseUnit,
+            WrittenForGrams = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass),
+            WrittenForIs = Vocabulary.Weights.Read(request.WrittenForIs, at.At("writtenForIs"), WeightBasis.Green).GetValueOrDefault(),
+            Lines = ReadLines(request.Lines, catalogue, at.At("lines")),
+        };
+        if (request.WrittenForIs is not null && request.WrittenFor is null)
+        {
+            at.At("writtenForIs").Fault("needs-other", "writtenForIs says what writtenFor is; give writtenFor too.");
+        }
+
+        return Formula.Create(draft, at);
+    }
+
+    private static double? ReadDose(QuantityRequest? dose, RatioBase ratioBase, Place at, out Unit? unit)
+    {
+        unit = null;
+        if (dose is null)
+        {
+            return null;
+        }
+
+        unit = Reader.Unit(dose.Unit, at.At("unit"), ratioBase == RatioBase.Area ? Dimension.Coverage : Dimension.Ratio);
+        if (dose.Value is not { } value)
+        {
+            Reader.Missing(at.At("value"));
+            return null;
+        }
+
+        if (unit is null)
+        {
+            return null;
+        }
+
+        var bounds = ratioBase == RatioBase.Area ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram;
+        return Reader.Within(value, unit, bounds, at.At("value")) is null ? null : value;
+    }
+
+    private static List<FormulaLineDraft> ReadLines(IReadOnlyList<FormulaLineRequest?>? lines, Catalogue catalogue, Place at)
+    {
+        var drafts = new List<FormulaLineDraft>();
+        if (lines is null || lines.Count == 0)
+        {
+            at.Fault("required", "A formula has at least one line.");
+            return drafts;
+        }
+
+        if (lines.Count > Formula.MostLines)
+        {
+            at.Fault(
+                "too-many", $"A formula has at most {Formula.MostLines} lines; this has {lines.Count}.",
+                ("most", (double)Formula.MostLines), ("count", (double)lines.Count));
+            return drafts;
+        }
+
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (lines[i] is { } line)
+            {
+                drafts.Add(ReadLine(line, catalogue, at.At(i)));
+            }
+            else
+            {
+                Reader.Missing(at.At(i));
+            }
+        }
+
+        return drafts;
+    }
+
+    private static FormulaLineDraft ReadLine(FormulaLineRequest line, Catalogue catalogue, Place at)
+    {
+        var ingredient = Lookup.Ingredient(line.Ingredient, catalogue, at.At("ingredient"));
+        var form = Lookup.Form(line.Form, ingredient, at.At("form"));
+        var amountAt = at.At("amount");
+        if (line.Amount is null)
+        {
+            Reader.Missing(amountAt);
+        }
+
+        Unit? unit = null;
+        double? amount = null;
+        if (line.Amount is { } authored)
+        {
+            unit = Reader.Unit(
+                authored.Unit, amountAt.At("unit"),
+                Dimension.Mass, Dimension.Volume, Dimension.Ratio, Dimension.PartsByMass, Dimension.PartsByVolume);
+            if (authored.Value is not { } value)
+            {
+                Reader.Missing(amountAt.At("value"));
+            }
+            else if (unit is not null)
+            {
+                var bounds = unit.Dimension == Dimension.Ratio ? Bounds.DoseGramsPerKilogram with { LowestIsAllowed = true } : Bounds.CardAmount;
+                amount = Reader.Within(value, unit, bounds, amountAt.At("value")) is null ? null : value;
+            }
+        }
+
+        return new FormulaLineDraft(
+            ingredient, form, amount, unit,
+            line.NitriteFraction is { } nitrite ? Reader.Within(nitrite, Fraction, at.At("nitriteFraction")) : null,
+            line.NitrateFraction is { } nitrate ? Reader.Within(nitrate, Fraction, at.At("nitrateFraction")) : null);
+    }
+}

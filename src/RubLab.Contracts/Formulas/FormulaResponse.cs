@@ -1,0 +1,38 @@
+using RubLab.Contracts.Quantities;
+using RubLab.Contracts.Remarks;
+
+namespace RubLab.Contracts.Formulas;
+
+/// <summary>A stored formula read back.</summary>
+public sealed record FormulaResponse
+{
+    public required string Id { get; init; }
+
+    public required long Revision { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Kind { get; init; }
+
+    public required string Base { get; init; }
+
+    public Quantity? Dose { get; init; }
+
+    public Quantity? WrittenFor { get; init; }
+
+    public string? WrittenForIs { get; init; }
+
+    public required IReadOnlyList<FormulaLineResponse> Lines { get; init; }
+
+    /// <summary>The whole formula per base, whether authored as a dose or summed from the lines.</summary>
+    public required Quantity TotalRatio { get; init; }
+
+    /// <summary>Sodium chloride, percent of the formula.</summary>
+    public required QuantityBand SaltShare { get; init; }
+
+    public required IReadOnlyList<FindingResponse> Findings { get; init; }
+
+    public required string UpdatedAt { get; init; }
+
+    public required string DataVersion { get; init; }
+}

@@ -1,0 +1,17 @@
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Ingredients;
+
+/// <summary>One amount to convert.</summary>
+public sealed record ConversionItemRequest
+{
+    public string? Ingredient { get; init; }
+
+    /// <summary>If left out and the forms differ by more than 15 %, the answer spans them and asks.</summary>
+    public string? Form { get; init; }
+
+    public QuantityRequest? Amount { get; init; }
+
+    /// <summary>A unit of mass or volume.</summary>
+    public string? To { get; init; }
+}

@@ -1,0 +1,122 @@
+using RubLab.Contracts.Faults;
+using RubLab.Contracts.Quantities;
+using RubLab.Contracts.Reading;
+using RubLab.Contracts.Remarks;
+using RubLab.Core.Catalogues;
+using RubLab.Core.Faults;
+using RubLab.Core.Ingredients;
+using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
+using RubLab.Core.Sources;
+
+namespace RubLab.Contracts.Ingredients;
+
+/// <summary>Converts amounts of ingredients between masses and volumes.</summary>
+public static class Conversions
+{
+    public const int MostItems = 1000;
+
+    /// <summary>One conversion, its members at the top of the document or the query.</summary>
+    public static Result<ConversionResponse> Compute(ConversionItemRequest request, Catalogue catalogue)
+    {
+        var log = new FaultLog();
+        return log.ResultOf(Convert(request, catalogue, log.Root));
+    }
+
+    /// <summary>A whole card at once. A fault in one item spoils that item alone.</summary>
+    public static Result<ConversionsResponse> Compute(ConversionsRequest request, Catalogue catalogue)
+    {
+        var log = new FaultLog();
+        var at = log.Root.At("items");
+        if (request.Items is not { Count: > 0 } items)
+        {
+            at.Fault("required", "Give at least one item.");
+            return log.ResultOf<ConversionsResponse>(null);
+        }
+
+        if (items.Count > MostItems)
+        {
+            at.Fault("too-many", $"At most {MostItems} items; this has {items.Count}.", ("most", (double)MostItems), ("count", (double)items.Count));
+            return log.ResultOf<ConversionsResponse>(null);
+        }
+
+        var answers = new List<ConversionItemResponse>(items.Count);
+        for (var i = 0; i < items.Count; i++)
+        {
+            var own = new FaultLog();
+            var place = own.Root.At("items").At(i);
+            if (items[i] is not { } item)
+            {
+                Reader.Missing(place);
+                answers.Add(new ConversionItemResponse(null, ErrorResponse.From(own)));
+                continue;
+            }
+
+            var converted = Convert(item, catalogue, place);
+            answers.Add(own.IsClean
+                ? new ConversionItemResponse(converted, null)
+                : new ConversionItemResponse(null, ErrorResponse.From(own)));
+        }
+
+        return log.ResultOf(new ConversionsResponse(answers));
+    }
+
+    private static ConversionResponse? Convert(ConversionItemRequest request, Catalogue catalogue, Place at)
+    {
+        var ingredient = Lookup.Ingredient(request.Ingredient, catalogue, at.At("ingredient"));
+        var form = Lookup.Form(request.Form, ingredient, at.At("form"));
+        var amountAt = at.At("amount");
+        var amount = Reader.Amount(request.Amount, amountAt, Bounds.Conversion, isRequired: true, Dimension.Mass, Dimension.Volume);
+        var to = Reader.Unit(request.To, at.At("to"), Dimension.Mass, Dimension.Volume);
+        if (ingredient is null || amount is null || to is null || (request.Form is not null && form is null))
+        {
+            return null;
+        }
+
+        var value = request.Amount!.Value!.Value;
+        var from = UnitTable.Get(request.Amount.Unit!);
+        if (Conversion.Of(ingredient, form, value, from, to, catalogue.Constants.FormSpreadAsksPercent) is not { } conversion)
+        {
+            var asked = form ?? ingredient.DefaultForm;
+            at.At("form").Fault(
+                "no-density",
+                $"{ingredient.Name}, {asked.Name}: no density is known for this form, so a mass cannot be turned into a volume or back.",
+                ("ingredient", ingredient.Id), ("form", asked.Id));
+            return null;
+        }
+
+        var findings = new FindingLog(catalogue);
+        Notice(ingredient, conversion, findings);
+        return new ConversionResponse
+        {
+            Ingredient = ingredient.Id,
+            Form = (form ?? ingredient.DefaultForm).Id,
+            Amount = new Quantity(value, from.Symbol),
+            Result = QuantityBand.From(conversion.Amount, to.Symbol, conversion.Choice is null ? Rounded.Exact : Rounded.Estimate),
+            Density = DensityResponse.From(conversion.Choice?.Density),
+            Findings = FindingResponse.From(findings),
+            DataVersion = catalogue.Version,
+        };
+    }
+
+    private static void Notice(Ingredient ingredient, Conversion conversion, FindingLog findings)
+    {
+        if (conversion.Choice is not { Density: { } density } choice)
+        {
+            return;
+        }
+
+        if (choice.SpansForms)
+        {
+            findings.Add(
+                "form-unnamed", "/form", density.Citation.SourceId, ("ingredient", ingredient.Name),
+                ("forms", ingredient.Forms.Where(f => f.Density is not null).Select(f => f.Id).ToArray()));
+        }
+        else if (density.Citation.Confidence >= Confidence.Low)
+        {
+            findings.Add(
+                "density-low-confidence", "/form", density.Citation.SourceId,
+                ("ingredient", ingredient.Name), ("form", choice.Form.Name));
+        }
+    }
+}

@@ -1,0 +1,4 @@
+namespace RubLab.Contracts.Ingredients;
+
+/// <summary>The items in the order sent.</summary>
+public sealed record ConversionsResponse(IReadOnlyList<ConversionItemResponse> Items);

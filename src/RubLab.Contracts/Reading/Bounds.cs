@@ -1,0 +1,45 @@
+namespace RubLab.Contracts.Reading;
+
+/// <summary>The range a number must lie in, in the dimension's base unit.</summary>
+/// <param name="Lowest">The lowest value.</param>
+/// <param name="Highest">The highest value, allowed itself.</param>
+/// <param name="LowestIsAllowed">Whether the lowest value itself is allowed.</param>
+/// <param name="Unit">The base unit's symbol, for the message.</param>
+public readonly record struct Bounds(double Lowest, double Highest, bool LowestIsAllowed, string Unit)
+{
+    /// <summary>A piece, a pile, a card's meat: above nothing, up to a tonne.</summary>
+    public static readonly Bounds MeatGrams = new(0, 1e6, false, "g");
+
+    /// <summary>A portion of cooked meat, up to five kilograms.</summary>
+    public static readonly Bounds PortionGrams = new(0, 5000, false, "g");
+
+    /// <summary>A weighing step, from a milligram to a kilogram.</summary>
+    public static readonly Bounds StepGrams = new(0.001, 1000, true, "g");
+
+    /// <summary>A dose: above nothing, up to the weight of the meat itself.</summary>
+    public static readonly Bounds DoseGramsPerKilogram = new(0, 1000, false, "g/kg");
+
+    /// <summary>A dose by surface.</summary>
+    public static readonly Bounds CoverageGrams = new(0, 1000, false, "g/100cm2");
+
+    /// <summary>An amount on a card.</summary>
+    public static readonly Bounds CardAmount = new(0, 1e7, true, "");
+
+    /// <summary>Percent that may be none or all.</summary>
+    public static readonly Bounds Percent = new(0, 100, true, "%");
+
+    /// <summary>Percent of a part that must leave something.</summary>
+    public static readonly Bounds PercentOfPart = new(0, 99, true, "%");
+
+    /// <summary>Percent that must be something, up to all.</summary>
+    public static readonly Bounds PercentAboveNone = new(0, 100, false, "%");
+
+    /// <summary>Overage in the mix.</summary>
+    public static readonly Bounds OveragePercent = new(0, 100, true, "%");
+
+    /// <summary>Anything a kitchen might convert.</summary>
+    public static readonly Bounds Conversion = new(0, 1e9, true, "");
+
+    public bool Holds(double value) =>
+        value <= Highest && (LowestIsAllowed ? value >= Lowest : value > Lowest);
+}

@@ -1,0 +1,268 @@
+using System.Globalization;
+using RubLab.Contracts.Quantities;
+using RubLab.Core.Faults;
+using RubLab.Core.Quantities;
+
+namespace RubLab.Contracts.Reading;
+
+/// <summary>Reads the parts requests share. What cannot be read is noted where it stands and comes back absent.</summary>
+internal static class Reader
+{
+    public const int LongestName = 200;
+    private const int LongestId = 64;
+
+    /// <summary>A quantity in its dimension's base unit, within bounds.</summary>
+    public static double? Amount(QuantityRequest? quantity, Place at, Bounds bounds, bool isRequired, params ReadOnlySpan<Dimension> dimensions)
+    {
+        if (quantity is null)
+        {
+            if (isRequired)
+            {
+                Missing(at);
+            }
+
+            return null;
+        }
+
+        var unit = Unit(quantity.Unit, at.At("unit"), dimensions);
+        if (quantity.Value is not { } value)
+        {
+            Missing(at.At("value"));
+            return null;
+        }
+
+        if (unit is null)
+        {
+            Finite(value, at.At("value"));
+            return null;
+        }
+
+        return Within(value, unit, bounds, at.At("value"));
+    }
+
+    /// <summary>A percentage: a ratio, whose base unit is g/kg, as percent.</summary>
+    public static double? Percent(QuantityRequest? quantity, Place at, Bounds bounds)
+    {
+        if (quantity is null)
+        {
+            return null;
+        }
+
+        PercentUnit(quantity.Unit, at.At("unit"));
+        if (quantity.Value is not { } value)
+        {
+            Missing(at.At("value"));
+            return null;
+        }
+
+        return Within(value, bounds, at.At("value"));
+    }
+
+    /// <summary>An exact percentage or a band of percentages.</summary>
+    public static Band? PercentBand(EstimateRequest? estimate, Place at, Bounds bounds)
+    {
+        if (estimate is null)
+        {
+            return null;
+        }
+
+        PercentUnit(estimate.Unit, at.At("unit"));
+        if (estimate.Value is { } exact)
+        {
+            if (estimate is { Low: null, Typical: null, High: null })
+            {
+                return Within(exact, bounds, at.At("value")) is { } value ? Band.Exact(value) : null;
+            }
+
+            at.Fault("one-or-the-other", "Give either a value or a band of low, typical and high.");
+            return null;
+        }
+
+        var low = BandMember(estimate.Low, "low", at, bounds);
+        var typical = BandMember(estimate.Typical, "typical", at, bounds);
+        var high = BandMember(estimate.High, "high", at, bounds);
+        if (low is not { } l || typical is not { } t || high is not { } h)
+        {
+            return null;
+        }
+
+        if (l <= t && t <= h)
+        {
+            return new Band(l, t, h);
+        }
+
+        at.Fault("band-order", "A band runs from low over typical to high.");
+        return null;
+    }
+
+    /// <summary>A unit symbol of one of the dimensions.</summary>
+    public static Unit? Unit(string? symbol, Place at, params ReadOnlySpan<Dimension> dimensions)
+    {
+        if (symbol is null)
+        {
+            Missing(at);
+            return null;
+        }
+
+        var allowed = UnitTable.SymbolsOf(dimensions);
+        if (!UnitTable.TryFind(symbol, out var unit))
+        {
+            at.Fault(
+                "unknown-unit", $"'{Shown.Text(symbol)}' is not a unit. Here: {string.Join(", ", allowed)}.",
+                ("value", Shown.Text(symbol)), ("allowed", allowed.ToArray()));
+            return null;
+        }
+
+        if (dimensions.Contains(unit.Dimension))
+        {
+            return unit;
+        }
+
+        at.Fault(
+            "unit-not-allowed", $"{symbol} does not fit here. Allowed: {string.Join(", ", allowed)}.",
+            ("value", symbol), ("allowed", allowed.ToArray()));
+        return null;
+    }
+
+    /// <summary>A value in a unit, as base units within bounds.</summary>
+    public static double? Within(double value, Unit unit, Bounds bounds, Place at)
+    {
+        if (!Finite(value, at))
+        {
+            return null;
+        }
+
+        var inBase = unit.ToBase(value);
+        if (bounds.Holds(inBase))
+        {
+            return inBase;
+        }
+
+        OutOfRange(value, unit.Symbol, bounds, at);
+        return null;
+    }
+
+    /// <summary>A plain number within bounds.</summary>
+    public static double? Within(double value, Bounds bounds, Place at)
+    {
+        if (!Finite(value, at))
+        {
+            return null;
+        }
+
+        if (bounds.Holds(value))
+        {
+            return value;
+        }
+
+        OutOfRange(value, bounds.Unit, bounds, at);
+        return null;
+    }
+
+    /// <summary>A name for people: any script, no control characters, not blank.</summary>
+    public static string? Name(string? name, Place at, bool isRequired)
+    {
+        if (string.IsNullOrWhiteSpace(name))
+        {
+            if (isRequired || name is not null)
+            {
+                at.Fault("required", "A name is needed.");
+            }
+
+            return null;
+        }
+
+        if (name.Length > LongestName)
+        {
+            at.Fault("too-long", $"At most {LongestName} characters; this has {name.Length}.", ("most", (double)LongestName), ("length", (double)name.Length));
+            return null;
+        }
+
+        if (name.Any(char.IsControl) || !IsWellFormed(name))
+        {
+            at.Fault("bad-text", "Control characters and broken characters are not allowed.");
+            return null;
+        }
+
+        return name;
+    }
+
+    /// <summary>An id made by a client: letters, digits, dot, hyphen and underscore.</summary>
+    public static string? Id(string? id, Place at)
+    {
+        if (id is null)
+        {
+            return null;
+        }
+
+        if (id.Length is > 0 and <= LongestId && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_'))
+        {
+            return id;
+        }
+
+        at.Fault(
+            "bad-id", $"'{Shown.Text(id)}' is not an id: 1 to {LongestId} of A-Z, a-z, 0-9, dot, hyphen and underscore.",
+            ("value", Shown.Text(id)));
+        return null;
+    }
+
+    public static void Missing(Place at) => at.Fault("required", "This member is needed.");
+
+    private static double? BandMember(double? value, string name, Place at, Bounds bounds)
+    {
+        if (value is { } given)
+        {
+            return Within(given, bounds, at.At(name));
+        }
+
+        Missing(at.At(name));
+        return null;
+    }
+
+    private static void PercentUnit(string? unit, Place at)
+    {
+        if (unit is null)
+        {
+            Missing(at);
+        }
+        else if (unit != "%")
+        {
+            at.Fault("unit-not-allowed", $"'{Shown.Text(unit)}' does not fit here. Allowed: %.", ("value", Shown.Text(unit)), ("allowed", new[] { "%" }));
+        }
+    }
+
+    private static bool Finite(double value, Place at)
+    {
+        if (double.IsFinite(value))
+        {
+            return true;
+        }
+
+        at.Fault("not-finite", "The number is too large to be read.");
+        return false;
+    }
+
+    private static void OutOfRange(double value, string unit, Bounds bounds, Place at) => at.Fault(
+        "out-of-range",
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{value} {unit} is out of range: {(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
+        ("value", value), ("lowest", bounds.Lowest), ("highest", bounds.Highest), ("unit", bounds.Unit));
+
+    private static bool IsWellFormed(string text)
+    {
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+            {
+                i++;
+            }
+            else if (char.IsSurrogate(text[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

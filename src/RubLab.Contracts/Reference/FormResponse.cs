@@ -1,0 +1,20 @@
+using RubLab.Contracts.Ingredients;
+
+namespace RubLab.Contracts.Reference;
+
+/// <summary>A grind or crystal of an ingredient.</summary>
+public sealed record FormResponse
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public required bool IsDefault { get; init; }
+
+    /// <summary>Absent where nobody measured one: the form cannot be asked in cups.</summary>
+    public DensityResponse? Density { get; init; }
+
+    public double? SizeLowMicrometres { get; init; }
+
+    public double? SizeHighMicrometres { get; init; }
+}

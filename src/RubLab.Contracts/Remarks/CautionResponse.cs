@@ -1,0 +1,10 @@
+using RubLab.Core.Remarks;
+
+namespace RubLab.Contracts.Remarks;
+
+/// <summary>What must be said for safety, and whose word it defers to.</summary>
+public sealed record CautionResponse(string Id, string Text, string DefersTo, string SourceId)
+{
+    public static IReadOnlyList<CautionResponse> From(IEnumerable<Caution> cautions) =>
+        cautions.Select(c => new CautionResponse(c.Id, c.Text, c.DefersTo, c.SourceId)).ToList();
+}

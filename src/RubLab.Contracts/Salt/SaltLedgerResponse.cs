@@ -1,0 +1,61 @@
+using RubLab.Contracts.Quantities;
+using RubLab.Contracts.Reading;
+using RubLab.Core.Catalogues;
+using RubLab.Core.Quantities;
+using RubLab.Core.Salt;
+
+namespace RubLab.Contracts.Salt;
+
+/// <summary>Where the salt and sodium of one pile line come from, per kilogram and per portion.</summary>
+public sealed record SaltLedgerResponse
+{
+    /// <summary>Sodium chloride added and kept, per kg green.</summary>
+    public required QuantityBand SaltPerKgGreen { get; init; }
+
+    /// <summary>What is weighed as salt, per kg green; not the same as sodium chloride.</summary>
+    public required Quantity SaltWeighedPerKgGreen { get; init; }
+
+    public QuantityBand? SaltPerKgCooked { get; init; }
+
+    /// <summary>Added and the meat's own, in mg.</summary>
+    public QuantityBand? SodiumPerPortion { get; init; }
+
+    /// <summary>The raw meat's own sodium, per kg green.</summary>
+    public Quantity? OwnSodiumPerKgGreen { get; init; }
+
+    public required IReadOnlyList<LedgerEntryResponse> Entries { get; init; }
+
+    public required IReadOnlyList<CheckResponse> Checks { get; init; }
+
+    public static SaltLedgerResponse From(SaltLedger ledger, Catalogue catalogue) => new()
+    {
+        SaltPerKgGreen = PerKilogram(ledger.SaltGramsPerKilogramGreen),
+        SaltWeighedPerKgGreen = new Quantity(Rounded.Exact(ledger.SaltWeighedGramsPerKilogramGreen), "g/kg"),
+        SaltPerKgCooked = ledger.SaltGramsPerKilogramCooked is { } cooked ? PerKilogram(cooked) : null,
+        SodiumPerPortion = ledger.SodiumMilligramsPerPortion is { } portion ? QuantityBand.From(portion, "mg", Rounded.Whole) : null,
+        OwnSodiumPerKgGreen = ledger.OwnSodiumGramsPerKilogramGreen is { } own ? new Quantity(Rounded.Ledger(own), "g/kg") : null,
+        Entries = ledger.Entries.Select(entry => new LedgerEntryResponse(
+            entry.Treatment, entry.Line.Ingredient.Id, entry.Line.Form.Id,
+            PerKilogram(entry.SaltGramsPerKilogramGreen), PerKilogram(entry.SodiumGramsPerKilogramGreen))).ToList(),
+        Checks = SaltCheck.Of(ledger, catalogue).Select(From).ToList(),
+    };
+
+    private static CheckResponse From(SaltCheck check) => new()
+    {
+        Id = check.Id,
+        Title = check.Title,
+        Base = check.Base,
+        Verdict = Vocabulary.Verdicts[check.Verdict],
+        TypicalVerdict = Vocabulary.Verdicts[check.TypicalVerdict],
+        Measured = check.Measured is { } measured ? QuantityBand.From(measured, check.Unit, Rounded.Ledger) : null,
+        Lowest = check.Lowest is { } lowest ? Rounded.Exact(lowest) : null,
+        Highest = check.Highest is { } highest ? Rounded.Exact(highest) : null,
+        Unit = check.Unit,
+        SourceId = check.Citation.SourceId,
+        Locator = check.Citation.Locator,
+        Confidence = Vocabulary.Confidences[check.Citation.Confidence],
+        Advice = check.Advice,
+    };
+
+    private static QuantityBand PerKilogram(Band band) => QuantityBand.From(band, "g/kg", Rounded.Ledger);
+}

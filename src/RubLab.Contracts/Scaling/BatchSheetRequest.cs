@@ -1,0 +1,26 @@
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Scaling;
+
+/// <summary>A pile and the treatments to scale to it.</summary>
+public sealed record BatchSheetRequest
+{
+    public IReadOnlyList<PileLineRequest?>? Pile { get; init; }
+
+    public IReadOnlyList<TreatmentRequest?>? Treatments { get; init; }
+
+    /// <summary>1 g if left out.</summary>
+    public QuantityRequest? WeighingStep { get; init; }
+
+    /// <summary>Mixed beyond what goes on, percent; none if left out.</summary>
+    public QuantityRequest? Overage { get; init; }
+
+    /// <summary>One portion of cooked meat, for sodium per portion.</summary>
+    public QuantityRequest? Portion { get; init; }
+
+    /// <summary>all (default) or none: whether each piece is listed.</summary>
+    public string? Pieces { get; init; }
+
+    /// <summary>sheet (default) or check: a check answers without amounts to weigh.</summary>
+    public string? Purpose { get; init; }
+}

@@ -1,0 +1,90 @@
+using RubLab.Contracts.Reading;
+using RubLab.Core.Catalogues;
+using RubLab.Core.Faults;
+using RubLab.Core.Formulas;
+using RubLab.Core.Quantities;
+using RubLab.Core.Scaling;
+
+namespace RubLab.Contracts.Scaling;
+
+/// <summary>Reads the lines of a pile, noting every fault.</summary>
+internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams, bool needsWeights)
+{
+    private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
+
+    /// <summary>The lines that could be read, in place; null where one could not.</summary>
+    public IReadOnlyList<PileLine?> Read(IReadOnlyList<PileLineRequest?>? lines, Place at)
+    {
+        if (lines is null || lines.Count == 0)
+        {
+            at.Fault("required", "The pile is empty: give at least one line.");
+            return [];
+        }
+
+        if (lines.Count > SheetRequest.MostPileLines)
+        {
+            at.Fault(
+                "too-many", $"A pile has at most {SheetRequest.MostPileLines} lines; this has {lines.Count}.",
+                ("most", (double)SheetRequest.MostPileLines), ("count", (double)lines.Count));
+            return [];
+        }
+
+        var read = new List<PileLine?>(lines.Count);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (lines[i] is { } line)
+            {
+                read.Add(ReadLine(line, at.At(i)));
+            }
+            else
+            {
+                Reader.Missing(at.At(i));
+                read.Add(null);
+            }
+        }
+
+        return read;
+    }
+
+    private PileLine? ReadLine(PileLineRequest line, Place at)
+    {
+        var before = at.Log.Count;
+        var cut = Lookup.Cut(line.Cut, catalogue, at.At("cut"));
+        var id = Reader.Id(line.Id, at.At("id")) ?? cut?.Id;
+        if (id is not null && !_ids.Add(id))
+        {
+            at.At("id").Fault("duplicate-id", $"'{id}' is already a line of this pile; give each line its own id.", ("value", id));
+        }
+
+        var weightIs = Vocabulary.Weights.Read(line.WeightIs, at.At("weightIs"), WeightBasis.Green).GetValueOrDefault();
+        if (line.TrimLoss is not null && weightIs == WeightBasis.Green)
+        {
+            at.At("trimLoss").Fault("trim-on-green", "Green weight is after trimming: there is no trim loss to take off it.");
+        }
+
+        var pieces = new PieceReader(needsWeights);
+        pieces.Read(line, at);
+        var read = new PileLine
+        {
+            Id = id ?? "",
+            Cut = cut!,
+            WeightIs = weightIs,
+            WeighedGrams = pieces.Grams,
+            Labels = pieces.Labels,
+            DoseFactors = pieces.DoseFactors,
+            TrimLossPercent = Reader.Percent(line.TrimLoss, at.At("trimLoss"), Bounds.PercentOfPart),
+            BonePercent = Reader.Percent(line.Bone, at.At("bone"), Bounds.PercentOfPart),
+            AddedSolutionPercent = Reader.Percent(line.AddedSolution, at.At("addedSolution"), Bounds.Percent),
+            CookYieldPercent = Reader.PercentBand(line.CookYield, at.At("cookYield"), Bounds.PercentAboveNone),
+            KeptInCookingPercent = Reader.PercentBand(line.KeptInCooking, at.At("keptInCooking"), Bounds.Percent),
+            JuicesReturned = line.JuicesReturned ?? false,
+            PortionGrams = Reader.Amount(line.Portion, at.At("portion"), Bounds.PortionGrams, isRequired: false, Dimension.Mass) ?? sheetPortionGrams,
+        };
+        if (read is { JuicesReturned: true, KeptInCookingPercent: not null })
+        {
+            at.At("keptInCooking").Fault("one-or-the-other", "With the juices returned all of the salt is kept: leave keptInCooking out, or juicesReturned.");
+        }
+
+        return at.Log.Count == before ? read : null;
+    }
+}

@@ -1,0 +1,30 @@
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Scaling;
+
+/// <summary>One treatment on the sheet.</summary>
+public sealed record SheetTreatmentResponse
+{
+    public required string Name { get; init; }
+
+    public required string Kind { get; init; }
+
+    /// <summary>Of the base the formula stands on.</summary>
+    public required Quantity Dose { get; init; }
+
+    public required string Base { get; init; }
+
+    /// <summary>All amounts below are for this many applications together.</summary>
+    public required int Applications { get; init; }
+
+    public string? Stage { get; init; }
+
+    public required Quantity OnMeat { get; init; }
+
+    public required Quantity ToMix { get; init; }
+
+    public required IReadOnlyList<SheetLineResponse> Lines { get; init; }
+
+    /// <summary>Whole steps that sum to <c>onMeat</c>; absent when not asked for.</summary>
+    public IEnumerable<SheetPieceResponse>? Pieces { get; init; }
+}

@@ -1,0 +1,14 @@
+using RubLab.Contracts.Quantities;
+using RubLab.Core.Scaling;
+
+namespace RubLab.Contracts.Scaling;
+
+/// <summary>An amount in cups and spoons, with what they hold and what rounding to them costs.</summary>
+public sealed record SpoonResponse(string Text, double Low, double High, string Unit, double RoundingError)
+{
+    public static SpoonResponse? From(SpoonMeasure? spoon) => spoon is null
+        ? null
+        : new SpoonResponse(
+            spoon.Text, Rounded.Estimate(spoon.Grams.Low), Rounded.Estimate(spoon.Grams.High), "g",
+            Math.Round(spoon.RoundingErrorGrams, 2));
+}

@@ -1,0 +1,215 @@
+using RubLab.Contracts.Formulas;
+using RubLab.Contracts.Reading;
+using RubLab.Core.Catalogues;
+using RubLab.Core.Faults;
+using RubLab.Core.Formulas;
+using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
+using RubLab.Core.Scaling;
+
+namespace RubLab.Contracts.Scaling;
+
+/// <summary>Reads the treatments of a stack, noting every fault.</summary>
+internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formulas, FindingLog findings, IReadOnlyList<PileLine?> pile)
+{
+    private const int MostApplications = 100;
+
+    public List<Treatment> Read(IReadOnlyList<TreatmentRequest?>? treatments, Place at)
+    {
+        var read = new List<Treatment>();
+        if (treatments is null || treatments.Count == 0)
+        {
+            at.Fault("required", "Give at least one treatment.");
+            return read;
+        }
+
+        if (treatments.Count > SheetRequest.MostTreatments)
+        {
+            at.Fault(
+                "too-many", $"At most {SheetRequest.MostTreatments} treatments; this has {treatments.Count}.",
+                ("most", (double)SheetRequest.MostTreatments), ("count", (double)treatments.Count));
+            return read;
+        }
+
+        for (var i = 0; i < treatments.Count; i++)
+        {
+            if (treatments[i] is { } treatment)
+            {
+                if (ReadOne(treatment, at.At(i)) is { } sound)
+                {
+                    read.Add(sound);
+                }
+            }
+            else
+            {
+                Reader.Missing(at.At(i));
+            }
+        }
+
+        return read;
+    }
+
+    private Treatment? ReadOne(TreatmentRequest treatment, Place at)
+    {
+        var before = at.Log.Count;
+        var formula = ReadFormula(treatment, at, out var formulaAt, out var isInline);
+        var on = ReadOn(treatment.On, at.At("on"));
+        var retained = Reader.PercentBand(treatment.Retained, at.At("retained"), Bounds.Percent);
+        var applications = treatment.Applications ?? 1;
+        if (applications is < 1 or > MostApplications)
+        {
+            at.At("applications").Fault(
+                "out-of-range", $"{applications} is out of range: from 1 to {MostApplications} times.",
+                ("value", (double)applications), ("lowest", 1d), ("highest", (double)MostApplications));
+        }
+
+        var stage = Vocabulary.Stages.Read(treatment.Stage, at.At("stage"));
+        var isArea = formula?.Base == RatioBase.Area;
+        var dose = Reader.Amount(
+            treatment.Dose, at.At("dose"), isArea ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram,
+            isRequired: false, isArea ? Dimension.Coverage : Dimension.Ratio);
+        if (formula is null || at.Log.Count > before)
+        {
+            return null;
+        }
+
+        var ratios = FormulaRatios.Of(formula, catalogue, findings, formulaAt.Pointer, isInline);
+        CheckBase(ratios, on, formulaAt);
+        if (retained is null)
+        {
+            findings.Add("retained-assumed", at.Pointer, null, ("treatment", formula.Name));
+        }
+
+        return at.Log.Count > before
+            ? null
+            : new Treatment
+            {
+                Ratios = ratios,
+                OnLines = on,
+                DoseGramsPerKilogram = dose,
+                RetainedPercent = retained,
+                Applications = applications,
+                Stage = stage,
+            };
+    }
+
+    private Formula? ReadFormula(TreatmentRequest treatment, Place at, out Place formulaAt, out bool isInline)
+    {
+        isInline = treatment.Formula is not null;
+        formulaAt = at.At(isInline ? "formula" : "formulaId");
+        if (treatment.Formula is null == treatment.FormulaId is null)
+        {
+            at.Fault("one-or-the-other", "Give exactly one of formula and formulaId.");
+            return null;
+        }
+
+        if (treatment.Formula is { } inline)
+        {
+            if (treatment.Revision is not null)
+            {
+                at.At("revision").Fault("needs-other", "revision belongs to formulaId.");
+            }
+
+            return FormulaReader.Read(inline, catalogue, formulaAt);
+        }
+
+        if (Reader.Id(treatment.FormulaId, formulaAt) is not { } id)
+        {
+            return null;
+        }
+
+        if (formulas(id, treatment.Revision) is not { } stored)
+        {
+            var which = treatment.Revision is { } revision ? $"no revision {revision} of formula '{id}'" : $"no formula '{id}'";
+            formulaAt.Fault("unknown-formula", $"There is {which} in this kitchen.", ("value", id));
+            return null;
+        }
+
+        return FormulaReader.Read(stored, catalogue, formulaAt);
+    }
+
+    private List<int> ReadOn(IReadOnlyList<string?>? on, Place at)
+    {
+        if (on is null)
+        {
+            return Enumerable.Range(0, pile.Count).ToList();
+        }
+
+        var lines = new List<int>();
+        if (on.Count == 0)
+        {
+            at.Fault("required", "Name at least one pile line, or leave this out for all of them.");
+        }
+
+        for (var i = 0; i < on.Count; i++)
+        {
+            var line = IndexOf(on[i]);
+            if (line < 0 && pile.Contains(null))
+            {
+                // It may name the line that could not be read; that line has its fault already.
+                continue;
+            }
+
+            if (line < 0)
+            {
+                at.At(i).Fault("unknown-line", $"The pile has no line '{Shown.Text(on[i] ?? "")}'.", ("value", Shown.Text(on[i] ?? "")));
+            }
+            else if (lines.Contains(line))
+            {
+                at.At(i).Fault("duplicate-id", $"'{on[i]}' is named twice.", ("value", on[i]!));
+            }
+            else
+            {
+                lines.Add(line);
+            }
+        }
+
+        lines.Sort();
+        return lines;
+    }
+
+    private int IndexOf(string? id)
+    {
+        for (var i = 0; i < pile.Count; i++)
+        {
+            if (pile[i] is { } line && line.Id == id)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private void CheckBase(FormulaRatios ratios, List<int> on, Place formulaAt)
+    {
+        foreach (var index in on)
+        {
+            if (pile[index] is not { } line)
+            {
+                continue;
+            }
+
+            if (BaseWeight.PerGreen(ratios, line, line.WeighedGrams.Sum() * line.GreenPerWeighed) is null)
+            {
+                var needs = ratios.Formula.Base switch
+                {
+                    RatioBase.Cooked => "a cookYield",
+                    RatioBase.Portion => "a portion and a cookYield",
+                    _ => "the surface of the pieces, which this version does not compute; give a dose by weight",
+                };
+                formulaAt.Fault(
+                    "base-unknown",
+                    $"'{ratios.Formula.Name}' stands on base {Vocabulary.Bases[ratios.Formula.Base]}; for line '{line.Id}' that needs {needs}.",
+                    ("base", Vocabulary.Bases[ratios.Formula.Base]), ("line", line.Id));
+            }
+            else if (ratios.RatiosAreOf == WeightBasis.Purchase)
+            {
+                var trim = line.WeightIs == WeightBasis.Purchase ? line.TrimCountedPercent : line.Cut.TrimLossPercent?.Band.Typical ?? 0;
+                findings.Add(
+                    "written-for-purchase", formulaAt.Pointer, line.Cut.TrimLossPercent?.Citation.SourceId,
+                    ("formula", ratios.Formula.Name), ("line", line.Id), ("trim", trim));
+            }
+        }
+    }
+}

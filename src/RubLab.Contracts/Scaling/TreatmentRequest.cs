@@ -1,0 +1,30 @@
+using RubLab.Contracts.Formulas;
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Scaling;
+
+/// <summary>One formula put on the pile: exactly one of <c>formula</c> and <c>formulaId</c>.</summary>
+public sealed record TreatmentRequest
+{
+    public FormulaRequest? Formula { get; init; }
+
+    public string? FormulaId { get; init; }
+
+    /// <summary>A revision of the stored formula; its latest if left out.</summary>
+    public long? Revision { get; init; }
+
+    /// <summary>Ids of pile lines; all if left out.</summary>
+    public IReadOnlyList<string?>? On { get; init; }
+
+    /// <summary>In place of the formula's own dose.</summary>
+    public QuantityRequest? Dose { get; init; }
+
+    /// <summary>What stays on the meat, percent; all of it if left out, with a finding.</summary>
+    public EstimateRequest? Retained { get; init; }
+
+    /// <summary>How many times it is put on, 1 to 100.</summary>
+    public int? Applications { get; init; }
+
+    /// <summary>before, during, wrap or after.</summary>
+    public string? Stage { get; init; }
+}

@@ -1,0 +1,154 @@
+using RubLab.Core.Faults;
+using RubLab.Core.Quantities;
+
+namespace RubLab.Core.Formulas;
+
+/// <summary>A named mix with a kind and lines, each line a ratio to the base. Always sound: made by <see cref="Create"/>.</summary>
+public sealed record Formula
+{
+    public const int MostLines = 100;
+
+    private Formula()
+    {
+    }
+
+    public required string Name { get; init; }
+
+    public required FormulaKind Kind { get; init; }
+
+    public required RatioBase Base { get; init; }
+
+    public required AuthoringMode Mode { get; init; }
+
+    /// <summary>Grams of finished formula per kilogram of the base; for an area base, per 100 cm2. None: the lines' own sum.</summary>
+    public required double? Dose { get; init; }
+
+    /// <summary>The weight of meat an old card's amounts were written for.</summary>
+    public required double? WrittenForGrams { get; init; }
+
+    public required WeightBasis WrittenForIs { get; init; }
+
+    public required IReadOnlyList<FormulaLine> Lines { get; init; }
+
+    /// <summary>Checks the rules between the members and notes every one broken.</summary>
+    /// <returns>The formula, or null when it is not sound or parts of it could not be read.</returns>
+    public static Formula? Create(FormulaDraft draft, Place at)
+    {
+        var before = at.Log.Count;
+        var mode = ModeOf(draft, at);
+        CheckDose(draft, mode, at);
+        CheckLines(draft, mode, at);
+        var complete = draft is { Name: not null, Kind: not null } && draft.Lines.Count > 0
+            && draft.Lines.All(l => l is { Ingredient: not null, Amount: not null, Unit: not null });
+        if (mode is null || !complete || at.Log.Count > before)
+        {
+            return null;
+        }
+
+        return new Formula
+        {
+            Name = draft.Name!,
+            Kind = draft.Kind!.Value,
+            Base = draft.Base,
+            Mode = mode.Value,
+            Dose = draft.Dose is { } dose ? draft.DoseUnit!.ToBase(dose) : null,
+            WrittenForGrams = draft.WrittenForGrams,
+            WrittenForIs = draft.WrittenForIs,
+            Lines = draft.Lines.Select(l => new FormulaLine(
+                l.Ingredient!, l.NamedForm, l.Amount!.Value, l.Unit!, l.NitriteFraction, l.NitrateFraction)).ToList(),
+        };
+    }
+
+    private static AuthoringMode? ModeOf(FormulaDraft draft, Place at)
+    {
+        AuthoringMode? mode = null;
+        for (var i = 0; i < draft.Lines.Count; i++)
+        {
+            if (draft.Lines[i].Unit is not { } unit)
+            {
+                continue;
+            }
+
+            AuthoringMode? own = unit.Dimension switch
+            {
+                Dimension.Mass or Dimension.Volume => AuthoringMode.Amounts,
+                Dimension.Ratio => AuthoringMode.Ratios,
+                Dimension.PartsByMass => AuthoringMode.PartsByMass,
+                Dimension.PartsByVolume => AuthoringMode.PartsByVolume,
+                _ => null,
+            };
+            if (own is null)
+            {
+                at.At("lines").At(i).At("amount").At("unit").Fault(
+                    "unit-not-allowed", $"A line of this formula cannot be given in {unit.Symbol}.", ("unit", unit.Symbol));
+            }
+            else if (mode is not null && own != mode)
+            {
+                at.At("lines").At(i).At("amount").At("unit").Fault(
+                    "mixed-authoring",
+                    $"This line is written in {unit.Symbol} and an earlier one in another manner: amounts, ratios, parts by mass and parts by volume do not mix in one formula.",
+                    ("unit", unit.Symbol));
+            }
+
+            mode ??= own;
+        }
+
+        return mode;
+    }
+
+    private static void CheckDose(FormulaDraft draft, AuthoringMode? mode, Place at)
+    {
+        if (draft.DoseUnit is { } unit)
+        {
+            var wanted = draft.Base == RatioBase.Area ? Dimension.Coverage : Dimension.Ratio;
+            if (unit.Dimension != wanted)
+            {
+                at.At("dose").At("unit").Fault(
+                    "unit-not-allowed",
+                    $"The dose of a formula on this base is given in {string.Join(", ", UnitTable.SymbolsOf(wanted))}, not {unit.Symbol}.",
+                    ("unit", unit.Symbol), ("allowed", UnitTable.SymbolsOf(wanted).ToArray()));
+            }
+        }
+
+        if (draft.Dose is not null || draft.DoseUnit is not null)
+        {
+            return;
+        }
+
+        if (mode is AuthoringMode.PartsByMass or AuthoringMode.PartsByVolume)
+        {
+            at.At("dose").Fault("dose-required", "Parts say what the mix is, not how much of it: give the dose.");
+        }
+        else if (mode is AuthoringMode.Amounts && draft.WrittenForGrams is null)
+        {
+            at.At("writtenFor").Fault(
+                "written-for-required", "Amounts need the weight of meat they were written for (writtenFor), or a dose.");
+        }
+        else if (draft.Base == RatioBase.Area)
+        {
+            at.At("dose").Fault("dose-required", "A formula by area needs its dose in g/100cm2.");
+        }
+    }
+
+    private static void CheckLines(FormulaDraft draft, AuthoringMode? mode, Place at)
+    {
+        if (draft.Lines.Count > 0 && draft.Lines.All(l => l.Amount is 0))
+        {
+            at.At("lines").Fault("all-zero", "Every line is zero: there is nothing to weigh.");
+        }
+
+        for (var i = 0; i < draft.Lines.Count; i++)
+        {
+            var line = draft.Lines[i];
+            if (line is { Ingredient: { } ingredient, Unit: { } unit }
+                && (unit.Dimension == Dimension.Volume || mode == AuthoringMode.PartsByVolume)
+                && (line.NamedForm ?? ingredient.DefaultForm) is { Density: null } form)
+            {
+                at.At("lines").At(i).At("amount").Fault(
+                    "no-density",
+                    $"{ingredient.Name}, {form.Name}: no density is known for this form, so it cannot be given by volume. Give a mass.",
+                    ("ingredient", ingredient.Id), ("form", form.Id));
+            }
+        }
+    }
+}

@@ -1,0 +1,23 @@
+using RubLab.Core.Quantities;
+
+namespace RubLab.Core.Formulas;
+
+/// <summary>A formula as far as it could be read, before the rules between its members are checked.</summary>
+public sealed record FormulaDraft
+{
+    public required string? Name { get; init; }
+
+    public required FormulaKind? Kind { get; init; }
+
+    public required RatioBase Base { get; init; }
+
+    public required double? Dose { get; init; }
+
+    public required Unit? DoseUnit { get; init; }
+
+    public required double? WrittenForGrams { get; init; }
+
+    public required WeightBasis WrittenForIs { get; init; }
+
+    public required IReadOnlyList<FormulaLineDraft> Lines { get; init; }
+}

@@ -1,0 +1,144 @@
+using System.Globalization;
+using RubLab.Core.Catalogues;
+using RubLab.Core.Quantities;
+using RubLab.Core.Sources;
+
+namespace RubLab.Core.Salt;
+
+/// <summary>One ledger figure held against one published or common-practice range.</summary>
+public sealed record SaltCheck
+{
+    private const double GramsPerKilogramPerPercent = 10;
+
+    private SaltCheck()
+    {
+    }
+
+    public required string Id { get; init; }
+
+    public required string Title { get; init; }
+
+    public required string Base { get; init; }
+
+    /// <summary>The verdict on the whole band.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>The verdict on the typical value.</summary>
+    public required Verdict TypicalVerdict { get; init; }
+
+    /// <summary>In <see cref="Unit"/>, as are the bounds.</summary>
+    public required Band? Measured { get; init; }
+
+    public required double? Lowest { get; init; }
+
+    public required double? Highest { get; init; }
+
+    public required string Unit { get; init; }
+
+    public required Citation Citation { get; init; }
+
+    public required string Advice { get; init; }
+
+    /// <summary>Every check that fits the line's cut and what is known of it.</summary>
+    public static IReadOnlyList<SaltCheck> Of(SaltLedger ledger, Catalogue catalogue)
+    {
+        var checks = new List<SaltCheck>();
+        foreach (var range in catalogue.SaltRanges)
+        {
+            if (ledger.Line.Cut.SaltProducts.Contains(range.AppliesTo))
+            {
+                checks.Add(Against(range, ledger));
+            }
+        }
+
+        if (ledger.SodiumMilligramsPerPortion is { } portion)
+        {
+            foreach (var reference in catalogue.SodiumReferences)
+            {
+                checks.Add(Against(reference, portion));
+            }
+        }
+
+        return checks;
+    }
+
+    private static SaltCheck Against(SaltRange range, SaltLedger ledger)
+    {
+        var measured = range.Base switch
+        {
+            "green" => ledger.SaltGramsPerKilogramGreen,
+            "bone-in" => ledger.Line.BonePercent is 0 ? null : ledger.SaltGramsPerKilogramGreen,
+            "finished" => ledger.SaltGramsPerKilogramCooked,
+            _ => (Band?)null,
+        };
+        var lowest = range.LowPercent * GramsPerKilogramPerPercent;
+        var highest = range.HighPercent * GramsPerKilogramPerPercent;
+        var typical = measured is { } m ? Judge(Band.Exact(m.Typical), lowest, highest) : Verdict.CannotTell;
+        return new SaltCheck
+        {
+            Id = range.Id,
+            Title = $"Salt for {range.Product}" + (range.IsPublished ? "" : " (common practice)"),
+            Base = range.Base,
+            Verdict = measured is { } band ? Judge(band, lowest, highest) : Verdict.CannotTell,
+            TypicalVerdict = typical,
+            Measured = measured,
+            Lowest = lowest,
+            Highest = highest,
+            Unit = "g/kg",
+            Citation = range.Citation,
+            Advice = measured is { } known
+                ? InWords(typical, known.Typical, lowest, highest)
+                : $"This range stands on {range.Base} weight, which this line cannot be put on; no verdict.",
+        };
+    }
+
+    private static SaltCheck Against(SodiumReference reference, Band milligramsPerPortion)
+    {
+        var percent = milligramsPerPortion.Over(reference.SodiumMilligrams).Times(100);
+        // An authority's daily figure is no bound for one portion. Where it gives no guide of its own, the only
+        // thing one portion can be held against is the whole day.
+        var (lowest, highest) = reference.LowPercent is null && reference.HighPercent is null
+            ? ((double?)null, (double?)100)
+            : (reference.LowPercent, reference.HighPercent);
+        return new SaltCheck
+        {
+            Id = reference.Id,
+            Title = $"Sodium in one portion against {reference.Name}",
+            Base = "portion",
+            Verdict = Judge(percent, lowest, highest),
+            TypicalVerdict = Judge(Band.Exact(percent.Typical), lowest, highest),
+            Measured = percent,
+            Lowest = lowest,
+            Highest = highest,
+            Unit = "%",
+            Citation = reference.Citation,
+            Advice = string.Create(
+                CultureInfo.InvariantCulture,
+                $"About {milligramsPerPortion.Typical:0} mg, {percent.Typical:0} % of {reference.SodiumMilligrams:0} mg a day; up to {percent.High:0} % at the high end. A day's figure is no bound for one portion."),
+        };
+    }
+
+    private static Verdict Judge(Band measured, double? lowest, double? highest)
+    {
+        if (measured.High < lowest)
+        {
+            return Verdict.Below;
+        }
+
+        if (measured.Low > highest)
+        {
+            return Verdict.Above;
+        }
+
+        return !(measured.Low < lowest) && !(measured.High > highest) ? Verdict.Within : Verdict.CannotTell;
+    }
+
+    private static string InWords(Verdict typical, double measured, double? lowest, double? highest) => typical switch
+    {
+        Verdict.Below => string.Create(
+            CultureInfo.InvariantCulture, $"Add {lowest!.Value - measured:0.##} g of salt per kg to reach the low end."),
+        Verdict.Above => string.Create(
+            CultureInfo.InvariantCulture, $"Take {measured - highest!.Value:0.##} g of salt per kg out to come down to the high end."),
+        _ => "Nothing to change.",
+    };
+}

@@ -1,0 +1,122 @@
+using RubLab.Core.Ingredients;
+using RubLab.Core.Quantities;
+using RubLab.Core.Scaling;
+
+namespace RubLab.Core.Salt;
+
+/// <summary>Where every gram of salt and sodium of one pile line comes from, per kilogram and per portion.</summary>
+public sealed record SaltLedger
+{
+    private const double MilligramsPerGram = 1000;
+
+    private SaltLedger()
+    {
+    }
+
+    public required PileLine Line { get; init; }
+
+    public required IReadOnlyList<LedgerEntry> Entries { get; init; }
+
+    /// <summary>Sodium chloride added and kept.</summary>
+    public required Band SaltGramsPerKilogramGreen { get; init; }
+
+    /// <summary>What is weighed as salt and put on, before anything falls off; not the same as sodium chloride.</summary>
+    public required double SaltWeighedGramsPerKilogramGreen { get; init; }
+
+    /// <summary>Sodium added and kept, without the meat's own.</summary>
+    public required Band AddedSodiumGramsPerKilogramGreen { get; init; }
+
+    /// <summary>The meat's own sodium before anything is added; none where nobody published it.</summary>
+    public required double? OwnSodiumGramsPerKilogramGreen { get; init; }
+
+    /// <summary>None where yield or retention in cooking is not known.</summary>
+    public required Band? SaltGramsPerKilogramCooked { get; init; }
+
+    /// <summary>Added and own sodium in one portion; none without a portion, a yield and a retention.</summary>
+    public required Band? SodiumMilligramsPerPortion { get; init; }
+
+    /// <summary>Draws up the ledger of one line of a pile.</summary>
+    /// <param name="pile">The pile.</param>
+    /// <param name="line">Index of the line.</param>
+    /// <param name="treatments">The whole stack; those not on this line are left out.</param>
+    /// <param name="isWeighed">The mixes are weighed out; false for a card that is measured in cups as written.</param>
+    public static SaltLedger Of(Pile pile, int line, IReadOnlyList<Treatment> treatments, bool isWeighed)
+    {
+        var pileLine = pile.Lines[line];
+        var entries = new List<LedgerEntry>();
+        var salt = Band.Exact(0);
+        var sodium = Band.Exact(0);
+        double weighed = 0;
+        for (var t = 0; t < treatments.Count; t++)
+        {
+            var treatment = treatments[t];
+            if (!treatment.OnLines.Contains(line))
+            {
+                continue;
+            }
+
+            var factor = FactorOf(treatment, pile, line);
+            var kept = treatment.RetainedCountedPercent.Over(100).Times(factor);
+            salt = salt.Plus(treatment.Ratios.GramsPerKilogram(SaltPerGram, isWeighed).Times(kept));
+            sodium = sodium.Plus(treatment.Ratios.GramsPerKilogram(SodiumPerGram, isWeighed).Times(kept));
+            foreach (var ratio in treatment.Ratios.Lines)
+            {
+                var grams = isWeighed ? Band.Exact(ratio.RatioGramsPerKilogram.Typical) : ratio.RatioGramsPerKilogram;
+                var ingredient = ratio.Line.Ingredient;
+                weighed += ingredient.IsSalt ? grams.Typical * factor : 0;
+                entries.Add(new LedgerEntry(
+                    t, ratio.Line, grams.Times(SaltPerGram(ingredient)).Times(kept), grams.Times(SodiumPerGram(ingredient)).Times(kept)));
+            }
+        }
+
+        var own = pileLine.Cut.Composition is { } composition
+            ? composition.SodiumMilligramsPer100Grams * 10 / MilligramsPerGram * (1 - pileLine.BoneFraction)
+            : (double?)null;
+        return new SaltLedger
+        {
+            Line = pileLine,
+            Entries = entries,
+            SaltGramsPerKilogramGreen = salt,
+            SaltWeighedGramsPerKilogramGreen = weighed,
+            AddedSodiumGramsPerKilogramGreen = sodium,
+            OwnSodiumGramsPerKilogramGreen = own,
+            SaltGramsPerKilogramCooked = PerCooked(salt, pileLine),
+            SodiumMilligramsPerPortion = PerPortion(sodium, own, pileLine),
+        };
+    }
+
+    private static Band SaltPerGram(Ingredient ingredient) => ingredient.SaltGramsPer100Grams.Over(100);
+
+    private static Band SodiumPerGram(Ingredient ingredient) =>
+        Band.Exact(ingredient.SodiumMilligramsPer100Grams / (100 * MilligramsPerGram));
+
+    private static double FactorOf(Treatment treatment, Pile pile, int line)
+    {
+        double green = 0;
+        foreach (var piece in pile.GreenGramsOf(line))
+        {
+            green += piece;
+        }
+
+        var basis = BaseWeight.PerGreen(treatment.Ratios, pile.Lines[line], green)
+            ?? throw new ArgumentException("A treatment's base is not known for this line.", nameof(treatment));
+        return treatment.DoseScale * treatment.Applications * basis * pile.MeanDoseFactorOf(line);
+    }
+
+    private static Band? PerCooked(Band perGreen, PileLine line) =>
+        line is { KeptCountedPercent: { } kept, YieldCountedPercent: { Low: > 0 } yield }
+            ? perGreen.Times(kept).Over(yield)
+            : null;
+
+    private static Band? PerPortion(Band added, double? own, PileLine line)
+    {
+        if (line.PortionGrams is not { } portion || own is not { } natural || line.BoneFraction >= 1)
+        {
+            return null;
+        }
+
+        return PerCooked(added.Plus(Band.Exact(natural)), line)
+            ?.Over(1 - line.BoneFraction)
+            .Times(portion / 1000 * MilligramsPerGram);
+    }
+}
