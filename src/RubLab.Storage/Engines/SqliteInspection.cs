@@ -49,6 +49,13 @@ internal static class SqliteInspection
         // One read transaction: a migration committed by another process between two questions would look like damage.
         await using var transaction = connection.BeginTransaction(deferred: true);
         var tables = connection.ExecuteScalar<long>("SELECT COUNT(*) FROM sqlite_schema", transaction: transaction);
+        var pageSize = connection.ExecuteScalar<long>("PRAGMA page_size", transaction: transaction);
+        if (new FileInfo(path).Length % pageSize != 0 && !HasLog(path))
+        {
+            // SQLite takes a last page that is cut short for one that ends in zeros.
+            throw new UnreadableDatabaseException(path, "it does not end with a whole page.");
+        }
+
         if (tables == 0)
         {
             return 0;
@@ -73,4 +80,7 @@ internal static class SqliteInspection
 
         return connection.ExecuteScalar<long>("SELECT MAX(number) FROM schema_migrations", transaction: transaction);
     }
+
+    /// <summary>A log left by a crash may hold the very pages that the file lacks.</summary>
+    private static bool HasLog(string path) => new FileInfo(path + "-wal") is { Exists: true, Length: > 0 };
 }
