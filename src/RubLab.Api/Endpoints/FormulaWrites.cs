@@ -33,7 +33,7 @@ internal static class FormulaWrites
             return earlier;
         }
 
-        var draft = new FormulaDraft(check.Value.Name, Vocabulary.Kinds[check.Value.Kind], document);
+        var draft = new FormulaContent(check.Value.Name, Vocabulary.Kinds[check.Value.Kind], document);
         var write = await work.Formulas.CreateAsync(caller.KitchenId, FormulaIds.For(check.Value.Name), draft, http.RequestAborted);
         var stored = write.Formula ?? throw new InvalidOperationException("A new id was taken.");
         var answer = await AnswerAsync(work, caller, stored, catalogue, http.RequestAborted);
@@ -65,7 +65,7 @@ internal static class FormulaWrites
             return refusal;
         }
 
-        var draft = new FormulaDraft(check.Value.Name, Vocabulary.Kinds[check.Value.Kind], Document(request));
+        var draft = new FormulaContent(check.Value.Name, Vocabulary.Kinds[check.Value.Kind], Document(request));
         var write = await work.Formulas.ReplaceAsync(caller.KitchenId, id, expected, draft, http.RequestAborted);
         if (!write.IsWritten)
         {
@@ -121,7 +121,7 @@ internal static class FormulaWrites
         : Problems.Of(ProblemTypes.NotFound);
 
     private static async Task<StoredAnswer> AnswerAsync(
-        UnitOfWork work, Caller caller, Formula stored, Catalogue catalogue, CancellationToken cancellation)
+        UnitOfWork work, Caller caller, StoredFormula stored, Catalogue catalogue, CancellationToken cancellation)
     {
         var kitchen = await work.Kitchens.GetAsync(caller.KitchenId, cancellation);
         return new StoredAnswer(

@@ -1,6 +1,5 @@
 using RubLab.Api.Http;
 using RubLab.Contracts.Formulas;
-using RubLab.Contracts.Json;
 using RubLab.Contracts.Listing;
 
 namespace RubLab.Api.Endpoints;

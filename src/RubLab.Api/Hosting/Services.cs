@@ -13,6 +13,7 @@ public static class Services
 
     public static WebApplicationBuilder AddRubLab(this WebApplicationBuilder builder)
     {
+        builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

@@ -57,11 +57,11 @@ public static class StoreSetup
         return issued.PlainKey;
     }
 
-    private static FormulaDraft Draft(string document, Catalogue catalogue)
+    private static FormulaContent Draft(string document, Catalogue catalogue)
     {
         var request = JsonSerializer.Deserialize(document, RubLabJson.Default.FormulaRequest)!;
         var formula = FormulaAnswers.Check(request, catalogue).Value
             ?? throw new InvalidDataException($"The example formula '{request.Name}' is not sound.");
-        return new FormulaDraft(formula.Name, Vocabulary.Kinds[formula.Kind], JsonSerializer.Serialize(request, RubLabJson.Default.FormulaRequest));
+        return new FormulaContent(formula.Name, Vocabulary.Kinds[formula.Kind], JsonSerializer.Serialize(request, RubLabJson.Default.FormulaRequest));
     }
 }

@@ -8,6 +8,14 @@ public sealed class SafetyHeaders(RequestDelegate next)
 
     public Task InvokeAsync(HttpContext http)
     {
+        // At the last moment, because an error answer starts its headers afresh.
+        http.Response.OnStarting(Add, http);
+        return next(http);
+    }
+
+    private static Task Add(object state)
+    {
+        var http = (HttpContext)state;
         var headers = http.Response.Headers;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
@@ -17,6 +25,6 @@ public sealed class SafetyHeaders(RequestDelegate next)
             headers.ContentSecurityPolicy = PagePolicy;
         }
 
-        return next(http);
+        return Task.CompletedTask;
     }
 }

@@ -19,5 +19,5 @@ internal sealed class FormulaRow
 
     public string UpdatedAt { get; init; } = "";
 
-    public Formula ToFormula() => new(Id, Revision, Name, Kind, Document, Timestamp.Read(CreatedAt), Timestamp.Read(UpdatedAt));
+    public StoredFormula ToFormula() => new(Id, Revision, Name, Kind, Document, Timestamp.Read(CreatedAt), Timestamp.Read(UpdatedAt));
 }

@@ -19,7 +19,7 @@ public sealed class FormulaStore
     }
 
     /// <summary>Written, or Taken. An id that was deleted may be used again and goes on with its numbering.</summary>
-    public async Task<FormulaWrite> CreateAsync(string kitchenId, string id, FormulaDraft draft, CancellationToken cancellation = default)
+    public async Task<FormulaWrite> CreateAsync(string kitchenId, string id, FormulaContent draft, CancellationToken cancellation = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(id);
         ArgumentNullException.ThrowIfNull(draft);
@@ -33,7 +33,7 @@ public sealed class FormulaStore
     }
 
     /// <summary>The formula; null if there is none or it was deleted.</summary>
-    public async Task<Formula?> GetAsync(string kitchenId, string id, CancellationToken cancellation = default)
+    public async Task<StoredFormula?> GetAsync(string kitchenId, string id, CancellationToken cancellation = default)
     {
         var row = await _session.FirstAsync<FormulaRow>(FormulaSql.Get, new { kitchenId, id }, cancellation);
         return row?.ToFormula();
@@ -41,7 +41,7 @@ public sealed class FormulaStore
 
     /// <summary>Written if the formula is still at the revision the caller saw, else Missing or Stale.</summary>
     public async Task<FormulaWrite> ReplaceAsync(
-        string kitchenId, string id, long expectedRevision, FormulaDraft draft, CancellationToken cancellation = default)
+        string kitchenId, string id, long expectedRevision, FormulaContent draft, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(draft);
         var row = await _session.WriteReturningAsync<FormulaRow>(
@@ -73,11 +73,11 @@ public sealed class FormulaStore
     /// <param name="after">Where the page before ended; null for the first.</param>
     /// <param name="kind">Only this kind; null for all.</param>
     /// <param name="cancellation">Stops the query.</param>
-    public Task<IReadOnlyList<Formula>> ListAsync(
+    public Task<IReadOnlyList<StoredFormula>> ListAsync(
         string kitchenId, int limit, FormulaPosition? after = null, string? kind = null, CancellationToken cancellation = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
-        return _session.ListAsync<FormulaRow, Formula>(
+        return _session.ListAsync<FormulaRow, StoredFormula>(
             FormulaSql.List(kind is not null, after is not null),
             new { kitchenId, kind, nameKey = after is null ? null : KeyOf(after.Name), id = after?.Id, limit },
             row => row.ToFormula(),

@@ -5,7 +5,7 @@ namespace RubLab.Storage.Formulas;
 /// <summary>What came of creating, replacing or deleting a formula.</summary>
 public sealed record FormulaWrite
 {
-    private FormulaWrite(WriteOutcome outcome, Formula? formula, long? currentRevision)
+    private FormulaWrite(WriteOutcome outcome, StoredFormula? formula, long? currentRevision)
     {
         Outcome = outcome;
         Formula = formula;
@@ -18,14 +18,14 @@ public sealed record FormulaWrite
     public bool IsWritten => Formula is not null;
 
     /// <summary>The formula as written, or as it last was if this deleted it; null when nothing was written.</summary>
-    public Formula? Formula { get; }
+    public StoredFormula? Formula { get; }
 
     /// <summary>The revision the formula is at, unless it is missing; after a deletion its last.</summary>
     public long? CurrentRevision { get; }
 
     internal static FormulaWrite Missing { get; } = new(WriteOutcome.Missing, null, null);
 
-    internal static FormulaWrite Written(Formula formula) => new(WriteOutcome.Written, formula, formula.Revision);
+    internal static FormulaWrite Written(StoredFormula formula) => new(WriteOutcome.Written, formula, formula.Revision);
 
     internal static FormulaWrite Taken(long revision) => new(WriteOutcome.Taken, null, revision);
 

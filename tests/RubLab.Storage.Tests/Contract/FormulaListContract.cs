@@ -138,9 +138,9 @@ public abstract class FormulaListContract<TFresh> : StoreContract<TFresh>
         await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => ChangesAsync(0, -1));
     }
 
-    private async Task<List<Formula>> PageThroughAsync(int limit)
+    private async Task<List<StoredFormula>> PageThroughAsync(int limit)
     {
-        var all = new List<Formula>();
+        var all = new List<StoredFormula>();
         FormulaPosition? after = null;
         while (true)
         {

@@ -12,7 +12,7 @@ public abstract class FormulaWriteContract<TFresh> : StoreContract<TFresh>
 
         Assert.Equal(WriteOutcome.Written, written.Outcome);
         var now = Clock.GetUtcNow();
-        Assert.Equal(new Formula("rub-1", 1, "Lockside rub", "rub", """{"dose":22}""", now, now), written.Formula);
+        Assert.Equal(new StoredFormula("rub-1", 1, "Lockside rub", "rub", """{"dose":22}""", now, now), written.Formula);
         Assert.Equal(written.Formula, await GetAsync("rub-1"));
     }
 
@@ -45,7 +45,7 @@ public abstract class FormulaWriteContract<TFresh> : StoreContract<TFresh>
 
         var written = await ReplaceAsync("rub-1", 1, Draft("Renamed", "mop", "[1]"));
 
-        Assert.Equal(new Formula("rub-1", 2, "Renamed", "mop", "[1]", created, updated), written.Formula);
+        Assert.Equal(new StoredFormula("rub-1", 2, "Renamed", "mop", "[1]", created, updated), written.Formula);
         Assert.Equal(written.Formula, await GetAsync("rub-1"));
     }
 
@@ -134,7 +134,7 @@ public abstract class FormulaWriteContract<TFresh> : StoreContract<TFresh>
 
         var written = await CreateAsync("rub-1", Draft("Second life", "mop", "[2]"));
 
-        Assert.Equal(new Formula("rub-1", 3, "Second life", "mop", "[2]", reborn, reborn), written.Formula);
+        Assert.Equal(new StoredFormula("rub-1", 3, "Second life", "mop", "[2]", reborn, reborn), written.Formula);
         Assert.Equal([1, 2, 3], (await RevisionsAsync("rub-1")).Select(revision => revision.Revision));
         Assert.Equal(WriteOutcome.Stale, (await ReplaceAsync("rub-1", 2, Draft("From the first life"))).Outcome);
     }

@@ -30,7 +30,7 @@ public abstract class StoreContract<TFresh> : IAsyncLifetime
         await Fresh.DisposeAsync();
     }
 
-    protected static FormulaDraft Draft(string name = "Lockside rub", string kind = "rub", string document = "{}") => new(name, kind, document);
+    protected static FormulaContent Draft(string name = "Lockside rub", string kind = "rub", string document = "{}") => new(name, kind, document);
 
     protected async Task<T> WriteAsync<T>(Func<UnitOfWork, Task<T>> work)
     {
@@ -46,18 +46,18 @@ public abstract class StoreContract<TFresh> : IAsyncLifetime
         return await work(unit);
     }
 
-    protected Task<FormulaWrite> CreateAsync(string id, FormulaDraft? draft = null, string kitchen = Quay) =>
+    protected Task<FormulaWrite> CreateAsync(string id, FormulaContent? draft = null, string kitchen = Quay) =>
         WriteAsync(work => work.Formulas.CreateAsync(kitchen, id, draft ?? Draft()));
 
-    protected Task<FormulaWrite> ReplaceAsync(string id, long expected, FormulaDraft draft, string kitchen = Quay) =>
+    protected Task<FormulaWrite> ReplaceAsync(string id, long expected, FormulaContent draft, string kitchen = Quay) =>
         WriteAsync(work => work.Formulas.ReplaceAsync(kitchen, id, expected, draft));
 
     protected Task<FormulaWrite> DeleteAsync(string id, long expected, string kitchen = Quay) =>
         WriteAsync(work => work.Formulas.DeleteAsync(kitchen, id, expected));
 
-    protected Task<Formula?> GetAsync(string id, string kitchen = Quay) => ReadAsync(work => work.Formulas.GetAsync(kitchen, id));
+    protected Task<StoredFormula?> GetAsync(string id, string kitchen = Quay) => ReadAsync(work => work.Formulas.GetAsync(kitchen, id));
 
-    protected Task<IReadOnlyList<Formula>> ListAsync(int limit = 100, FormulaPosition? after = null, string? kind = null, string kitchen = Quay) =>
+    protected Task<IReadOnlyList<StoredFormula>> ListAsync(int limit = 100, FormulaPosition? after = null, string? kind = null, string kitchen = Quay) =>
         ReadAsync(work => work.Formulas.ListAsync(kitchen, limit, after, kind));
 
     protected Task<IReadOnlyList<FormulaRevision>> RevisionsAsync(string id, int limit = 100, long after = 0, string kitchen = Quay) =>

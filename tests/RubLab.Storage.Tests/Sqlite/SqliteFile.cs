@@ -20,7 +20,7 @@ internal static class SqliteFile
         await work.Kitchens.EnsureAsync("quay", "Quay kitchen");
         for (var i = 0; i < 40; i++)
         {
-            await work.Formulas.CreateAsync("quay", $"rub-{i}", new FormulaDraft($"Rub {i}", "rub", new string('x', 2000)));
+            await work.Formulas.CreateAsync("quay", $"rub-{i}", new FormulaContent($"Rub {i}", "rub", new string('x', 2000)));
         }
 
         await work.CommitAsync();

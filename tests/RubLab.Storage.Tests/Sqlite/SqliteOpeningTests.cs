@@ -105,7 +105,7 @@ public sealed class SqliteOpeningTests : IDisposable
             {
                 await using var work = await opened[i].BeginAsync(Intent.Write);
                 await work.Kitchens.EnsureAsync("quay", "Quay kitchen");
-                await work.Formulas.CreateAsync("quay", $"rub-{i}", new FormulaDraft("Rub", "rub", "{}"));
+                await work.Formulas.CreateAsync("quay", $"rub-{i}", new FormulaContent("Rub", "rub", "{}"));
                 await work.CommitAsync();
             }
 

@@ -4,4 +4,4 @@ namespace RubLab.Storage.Formulas;
 /// <param name="Name">For people.</param>
 /// <param name="Kind">One word, opaque here.</param>
 /// <param name="Document">JSON text, opaque here.</param>
-public sealed record FormulaDraft(string Name, string Kind, string Document);
+public sealed record FormulaContent(string Name, string Kind, string Document);

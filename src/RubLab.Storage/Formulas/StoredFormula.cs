@@ -8,5 +8,5 @@ namespace RubLab.Storage.Formulas;
 /// <param name="Document">JSON text, opaque here.</param>
 /// <param name="CreatedAt">When it was created, or created again after a deletion.</param>
 /// <param name="UpdatedAt">When this revision was written.</param>
-public sealed record Formula(
+public sealed record StoredFormula(
     string Id, long Revision, string Name, string Kind, string Document, DateTimeOffset CreatedAt, DateTimeOffset UpdatedAt);
