@@ -18,6 +18,11 @@ internal static class MeatTables
             row.Required("method"), row.Flag("is_default"), row.Band("yield", "_percent"), row.Citation()));
         var kept = ByCut(files, "cooking-retention.csv", row => new Cited(row.Band("kept", "_percent"), row.Citation()));
 
+        var shapes = ByCut(files, "cut-shapes.csv", ReadShape);
+        var bones = ByCut(files, "bone.csv", row => new Cited(row.Band("bone", "_percent"), row.Citation()));
+        var solutions = ByCut(files, "added-solution.csv", row => new MeatComposition(
+            row.Number("sodium_mg_per_100g"), row.OptionalNumber("water_g_per_100g"), row.Citation(Confidence.High)));
+
         return SeedTable.Read(files, "cuts.csv").Rows.ConvertAll(row =>
         {
             var id = row.Required("cut_id");
@@ -32,10 +37,25 @@ internal static class MeatTables
                 Composition = composition[id].FirstOrDefault(),
                 TrimLossPercent = trim[id].FirstOrDefault() ?? trim[AnyCut].FirstOrDefault(),
                 CookYields = yields[id].OrderByDescending(y => y.IsDefault).ToList(),
+                Shape = shapes[id].FirstOrDefault(),
+                BonePercent = bones[id].FirstOrDefault(),
+                WithAddedSolution = solutions[id].FirstOrDefault(),
                 KeptInCookingPercent = kept[id].FirstOrDefault(),
             };
         });
     }
+
+    private static CutShape ReadShape(SeedRow row) => new(
+        row.Required("shape") switch
+        {
+            "brick" => ShapeKind.Brick,
+            "cylinder" => ShapeKind.Cylinder,
+            "ellipsoid" => ShapeKind.Ellipsoid,
+            "slab" => ShapeKind.Slab,
+            _ => throw row.Wrong("shape", "is not a shape"),
+        },
+        row.Number("length_to_thickness"), row.Number("width_to_thickness"), row.Band("thickness", "_mm"),
+        row.Number("density_kg_per_m3"), row.Citation());
 
     private static ILookup<string, T> ByCut<T>(IReadOnlyDictionary<string, string> files, string name, Func<SeedRow, T> read) =>
         SeedTable.Read(files, name).Rows.ToLookup(row => row.Required("cut_id"), read, StringComparer.Ordinal);

@@ -26,6 +26,12 @@ public sealed record FormulaRatios
     /// <summary>Sodium chloride in the formula, percent of the formula.</summary>
     public required Band SaltSharePercent { get; init; }
 
+    /// <summary>Bulk density of the mix, from powders side by side to closest packing; none where a line has none.</summary>
+    public Band? BulkDensityGramsPerMillilitre => BlendDensity.Of(Lines);
+
+    /// <summary>The mix's typical grain by mass; none where no form has a size.</summary>
+    public double? GrainMillimetres => BlendDensity.GrainMillimetres(Lines);
+
     private Band[] Weights { get; init; } = [];
 
     /// <summary>Resolves a formula and notes what it notices.</summary>

@@ -8,4 +8,8 @@ namespace RubLab.Core.Ingredients;
 /// <param name="SizeLowMicrometres">Smallest grain, where known.</param>
 /// <param name="SizeHighMicrometres">Largest grain, where known.</param>
 public sealed record IngredientForm(
-    string Id, string Name, bool IsDefault, BulkDensity? Density, double? SizeLowMicrometres, double? SizeHighMicrometres);
+    string Id, string Name, bool IsDefault, BulkDensity? Density, double? SizeLowMicrometres, double? SizeHighMicrometres)
+{
+    /// <summary>The geometric middle of its sizes, where they are known.</summary>
+    public double? MiddleMicrometres => SizeLowMicrometres is { } low && SizeHighMicrometres is { } high ? Math.Sqrt(low * high) : null;
+}

@@ -27,6 +27,15 @@ public sealed record Cut
     /// <summary>Cooked weight, percent of green weight, by method; the default first.</summary>
     public required IReadOnlyList<CookYield> CookYields { get; init; }
 
+    /// <summary>What its pieces look like; none where nobody would say.</summary>
+    public required CutShape? Shape { get; init; }
+
+    /// <summary>Bone, percent of green weight.</summary>
+    public required Cited? BonePercent { get; init; }
+
+    /// <summary>The same meat sold with added solution.</summary>
+    public required MeatComposition? WithAddedSolution { get; init; }
+
     /// <summary>How much of its salt stays in the meat through cooking, percent.</summary>
     public required Cited? KeptInCookingPercent { get; init; }
 }

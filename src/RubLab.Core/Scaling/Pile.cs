@@ -47,6 +47,18 @@ public sealed class Pile
     /// <summary>Green weights of a line's pieces, grams.</summary>
     public ReadOnlySpan<double> GreenGramsOf(int line) => _greenGrams.AsSpan(_first[line].._first[line + 1]);
 
+    /// <summary>Green weight of a whole line, grams.</summary>
+    public double GreenGramsIn(int line)
+    {
+        double sum = 0;
+        foreach (var piece in GreenGramsOf(line))
+        {
+            sum += piece;
+        }
+
+        return sum;
+    }
+
     /// <summary>Dose factors of a line's pieces.</summary>
     public ReadOnlySpan<double> DoseFactorsOf(int line) => _doseFactors.AsSpan(_first[line].._first[line + 1]);
 

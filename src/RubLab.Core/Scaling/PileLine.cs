@@ -22,6 +22,9 @@ public sealed record PileLine
     /// <summary>Factors on the dose; none, or one per piece. Zero for a skipped piece.</summary>
     public IReadOnlyList<double>? DoseFactors { get; init; }
 
+    /// <summary>Measured thickness of the pieces, mm; none, or one (possibly null) per piece.</summary>
+    public IReadOnlyList<double?>? ThicknessMillimetres { get; init; }
+
     /// <summary>Percent of purchase weight trimmed off; none when the meat was weighed green or the trim is not known yet.</summary>
     public double? TrimLossPercent { get; init; }
 
@@ -63,6 +66,10 @@ public sealed record PileLine
         : KeptInCookingPercent ?? Cut.KeptInCookingPercent?.Band;
 
     public double BoneFraction => (BonePercent ?? 0) / 100;
+
+    /// <summary>Size and surface of a piece; none where the cut has no shape.</summary>
+    public PieceGeometry? GeometryOf(int piece, double greenGrams) =>
+        Cut.Shape is { } shape ? PieceGeometry.Of(shape, greenGrams, ThicknessMillimetres?[piece]) : null;
 
     /// <summary>Cooked meat without bone per green weight, at a cook yield in percent.</summary>
     public double EdiblePerGreen(double yieldPercent) => (1 - BoneFraction) * yieldPercent / 100;

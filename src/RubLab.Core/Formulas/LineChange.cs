@@ -1,0 +1,61 @@
+using RubLab.Core.Catalogues;
+using RubLab.Core.Ingredients;
+using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
+
+namespace RubLab.Core.Formulas;
+
+/// <summary>Changes one line of a formula, and says what that does to the rest.</summary>
+public static class LineChange
+{
+    /// <summary>A new amount on a line, in the line's own unit; the dose or the salt is held.</summary>
+    /// <returns>The changed formula; none when the salt cannot be held because the mix would have none.</returns>
+    public static Formula? WithAmount(Formula formula, int line, double amount, HoldOnChange hold, Catalogue catalogue)
+    {
+        var changed = formula with { Lines = Replaced(formula.Lines, line, formula.Lines[line] with { Amount = amount }) };
+        return Held(formula, changed, hold, catalogue);
+    }
+
+    /// <summary>Another form on a line. A change of grind changes the volume, not the mass.</summary>
+    public static Formula? WithForm(Formula formula, int line, IngredientForm form, Catalogue catalogue)
+    {
+        var old = formula.Lines[line];
+        var isByVolume = formula.Mode == AuthoringMode.PartsByVolume || old.Unit.Dimension == Dimension.Volume;
+        var amount = old.Amount;
+        if (isByVolume)
+        {
+            if (form.Density is not { } density || Before(formula, catalogue).Lines[line].Density is not { } was)
+            {
+                return null;
+            }
+
+            amount *= was.GramsPerMillilitre.Typical / density.GramsPerMillilitre.Typical;
+        }
+
+        return formula with { Lines = Replaced(formula.Lines, line, old with { NamedForm = form, Amount = amount }) };
+    }
+
+    private static Formula? Held(Formula before, Formula changed, HoldOnChange hold, Catalogue catalogue)
+    {
+        var was = Before(before, catalogue);
+        if (hold == HoldOnChange.Dose)
+        {
+            return changed with { Dose = was.DoseGramsPerKilogram };
+        }
+
+        var saltShare = Before(changed with { Dose = was.DoseGramsPerKilogram }, catalogue).SaltSharePercent.Typical;
+        return saltShare > 0
+            ? changed with { Dose = was.DoseGramsPerKilogram * was.SaltSharePercent.Typical / saltShare }
+            : null;
+    }
+
+    private static FormulaRatios Before(Formula formula, Catalogue catalogue) =>
+        FormulaRatios.Of(formula, catalogue, new FindingLog(catalogue), "");
+
+    private static List<FormulaLine> Replaced(IReadOnlyList<FormulaLine> lines, int index, FormulaLine line)
+    {
+        var all = lines.ToList();
+        all[index] = line;
+        return all;
+    }
+}
