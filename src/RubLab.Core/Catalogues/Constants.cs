@@ -14,4 +14,25 @@ public sealed record Constants
 
     /// <summary>A weighing step above this share of an amount is called coarse, percent.</summary>
     public required double CoarseStepPercent { get; init; }
+
+    /// <summary>A layer thinner than so many grains leaves bare meat.</summary>
+    public required double LayerGrainsMonolayer { get; init; }
+
+    /// <summary>A layer thicker than so many grains needs a binder or two passes.</summary>
+    public required double LayerGrainsBinder { get; init; }
+
+    /// <summary>Grains that differ by more than this ratio part in the shaker.</summary>
+    public required double SeparatesSizeRatio { get; init; }
+
+    /// <summary>Pieces whose coverage differs by more than this are named, percent, highest over lowest.</summary>
+    public required double CoverageSpreadPercent { get; init; }
+
+    /// <summary>Sugar on the surface scorches above this cooker temperature.</summary>
+    public required double SugarScorchTemperatureCelsius { get; init; }
+
+    /// <summary>Where that temperature comes from.</summary>
+    public required string SugarScorchSourceId { get; init; }
+
+    /// <summary>A mix with more sugar than this is held against the cooker temperature, percent.</summary>
+    public required double SugarScorchSharePercent { get; init; }
 }

@@ -12,17 +12,24 @@ internal static class SourceTables
 
     public static Constants ReadConstants(IReadOnlyDictionary<string, string> files)
     {
-        var values = SeedTable.Read(files, "constants.csv").Rows
-            .ToDictionary(row => row.Required("constant_id"), row => row.Number("value"), StringComparer.Ordinal);
+        var rows = SeedTable.Read(files, "constants.csv").Rows.ToDictionary(row => row.Required("constant_id"), StringComparer.Ordinal);
         return new Constants
         {
             SodiumInSodiumChlorideGramsPerGram = Of("sodium-in-sodium-chloride-g-per-g"),
             SpoonFillingSpreadPercent = Of("spoon-filling-spread-percent"),
             FormSpreadAsksPercent = Of("form-spread-asks-percent"),
             CoarseStepPercent = Of("coarse-step-percent"),
+            LayerGrainsMonolayer = Of("layer-grains-monolayer"),
+            LayerGrainsBinder = Of("layer-grains-binder"),
+            SeparatesSizeRatio = Of("separates-size-ratio"),
+            CoverageSpreadPercent = Of("coverage-spread-percent"),
+            SugarScorchTemperatureCelsius = Of("sugar-scorch-temperature-c"),
+            SugarScorchSourceId = Row("sugar-scorch-temperature-c").Required("source_id"),
+            SugarScorchSharePercent = Of("sugar-scorch-share-percent"),
         };
 
-        double Of(string id) =>
-            values.TryGetValue(id, out var value) ? value : throw new InvalidDataException($"constants.csv has no {id}.");
+        double Of(string id) => Row(id).Number("value");
+
+        SeedRow Row(string id) => rows.TryGetValue(id, out var row) ? row : throw new InvalidDataException($"constants.csv has no {id}.");
     }
 }

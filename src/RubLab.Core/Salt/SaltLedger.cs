@@ -92,15 +92,9 @@ public sealed record SaltLedger
 
     private static double FactorOf(Treatment treatment, Pile pile, int line)
     {
-        double green = 0;
-        foreach (var piece in pile.GreenGramsOf(line))
-        {
-            green += piece;
-        }
-
-        var basis = BaseWeight.PerGreen(treatment.Ratios, pile.Lines[line], green)
+        var basis = BaseWeight.PerKilogramGreen(treatment.Ratios, pile, line)
             ?? throw new ArgumentException("A treatment's base is not known for this line.", nameof(treatment));
-        return treatment.DoseScale * treatment.Applications * basis * pile.MeanDoseFactorOf(line);
+        return treatment.DoseScale * treatment.Applications * basis;
     }
 
     private static Band? PerCooked(Band perGreen, PileLine line) =>

@@ -1,6 +1,3 @@
-using RubLab.Core.Catalogues;
-using RubLab.Core.Remarks;
-
 namespace RubLab.Core.Scaling;
 
 /// <summary>A stack of treatments scaled to a pile: linear in the pieces, exact to the weighing step.</summary>
@@ -20,107 +17,85 @@ public sealed class BatchSheet
     public static BatchSheet Compute(SheetRequest request) =>
         new(request, request.Treatments.Select(t => Scale(request, t)).ToList());
 
-    /// <summary>Notes where the scale is too coarse for an amount, with the step or the batch that would do.</summary>
-    /// <param name="catalogue">The reference data.</param>
-    /// <param name="findings">Takes what is noticed.</param>
-    /// <param name="pointerOf">Where a treatment stands in the request.</param>
-    public void NoticeCoarseSteps(Catalogue catalogue, FindingLog findings, Func<int, string> pointerOf)
-    {
-        for (var t = 0; t < Treatments.Count; t++)
-        {
-            var sheet = Treatments[t];
-            var smallestPiece = SmallestAboveZero(sheet.PieceSteps);
-            var smallestLine = SmallestAboveZero(sheet.LineSteps);
-            Notice(smallestPiece, pointerOf(t), catalogue, findings);
-            if (smallestLine != smallestPiece)
-            {
-                Notice(smallestLine, pointerOf(t), catalogue, findings);
-            }
-        }
-    }
-
-    private void Notice(long steps, string pointer, Catalogue catalogue, FindingLog findings)
-    {
-        var limit = catalogue.Constants.CoarseStepPercent;
-        if (steps <= 0 || 100.0 / steps <= limit)
-        {
-            return;
-        }
-
-        var step = Request.Step;
-        var unit = step.Unit.Symbol;
-        findings.Add(
-            "scale-too-coarse", pointer, null,
-            ("amount", $"{step.ValueOf(steps):0.###} {unit}"),
-            ("step", $"{step.Value:0.###} {unit}"),
-            ("percent", Math.Round(100.0 / steps, 1)),
-            ("suggestedStep", $"{step.ValueOf(steps) * limit / 100:0.###} {unit}"),
-            ("multiple", Math.Ceiling(100 / limit / steps)));
-    }
-
-    private static long SmallestAboveZero(IReadOnlyList<long> steps)
-    {
-        long smallest = 0;
-        foreach (var step in steps)
-        {
-            if (step > 0 && (smallest == 0 || step < smallest))
-            {
-                smallest = step;
-            }
-        }
-
-        return smallest;
-    }
-
     private static TreatmentSheet Scale(SheetRequest request, Treatment treatment)
     {
-        var pile = request.Pile;
-        var count = treatment.OnLines.Sum(line => pile.GreenGramsOf(line).Length);
-        var indexes = new int[count];
-        var exact = new double[count];
-        var stepsPerGreenGram = treatment.DoseCounted / 1000 * treatment.Applications / request.Step.Grams;
+        var grams = GramsOnPieces(request.Pile, treatment, out var sum, out var largest);
+        var pieces = InSteps(grams, sum, request.Scales.For(largest).Step);
+        var mix = sum * (1 + (request.OveragePercent / 100));
+        var bowls = request.BowlGrams is { } bowl ? Bowls.Count(mix, bowl) : 1;
+        return new TreatmentSheet(treatment, pieces, Lines(request.Scales, treatment, mix, bowls), bowls);
+    }
+
+    private static double[] GramsOnPieces(Pile pile, Treatment treatment, out double sum, out double largest)
+    {
+        var grams = new double[treatment.OnLines.Sum(line => pile.GreenGramsOf(line).Length)];
+        var perBase = treatment.DoseCounted * treatment.Applications;
         var at = 0;
-        double sum = 0;
+        sum = 0;
+        largest = 0;
         foreach (var line in treatment.OnLines)
         {
-            var greens = pile.GreenGramsOf(line);
+            var bases = BaseWeight.OfPieces(treatment.Ratios, pile, line)
+                ?? throw new ArgumentException("A treatment's base is not known for a line of the pile.", nameof(treatment));
             var factors = pile.DoseFactorsOf(line);
-            var perGreen = stepsPerGreenGram * BaseOf(treatment, pile, line);
-            for (var piece = 0; piece < greens.Length; piece++, at++)
+            for (var piece = 0; piece < bases.Length; piece++, at++)
             {
-                indexes[at] = pile.FirstPieceOf(line) + piece;
-                exact[at] = perGreen * greens[piece] * factors[piece];
-                sum += exact[at];
+                grams[at] = perBase * bases[piece] * factors[piece];
+                sum += grams[at];
+                largest = Math.Max(largest, grams[at]);
             }
         }
 
-        var onMeat = WholeSteps.Nearest(sum);
-        var pieceSteps = new long[count];
-        WholeSteps.Split(exact, onMeat, pieceSteps);
-
-        var exactMix = sum * (1 + (request.OveragePercent / 100));
-        var toMix = WholeSteps.Nearest(exactMix);
-        var lines = treatment.Ratios.Lines;
-        var exactLines = new double[lines.Count];
-        for (var i = 0; i < exactLines.Length; i++)
-        {
-            exactLines[i] = exactMix * (lines[i].RatioGramsPerKilogram.Typical / treatment.Ratios.DoseGramsPerKilogram);
-        }
-
-        var lineSteps = new long[lines.Count];
-        WholeSteps.Split(exactLines, toMix, lineSteps);
-        return new TreatmentSheet(treatment, indexes, pieceSteps, onMeat, lineSteps, toMix);
+        return grams;
     }
 
-    private static double BaseOf(Treatment treatment, Pile pile, int line)
+    private static PieceAmounts InSteps(double[] grams, double sum, WeighingStep step)
     {
-        double green = 0;
-        foreach (var piece in pile.GreenGramsOf(line))
+        for (var i = 0; i < grams.Length; i++)
         {
-            green += piece;
+            grams[i] /= step.Grams;
         }
 
-        return BaseWeight.PerGreen(treatment.Ratios, pile.Lines[line], green)
-            ?? throw new ArgumentException("A treatment's base is not known for a line of the pile.", nameof(treatment));
+        var total = WholeSteps.Nearest(sum / step.Grams);
+        var whole = new long[grams.Length];
+        WholeSteps.Split(grams, total, whole);
+        return new PieceAmounts(step, whole, total);
+    }
+
+    // On one scale the lines sum to the nearest whole mix. On several, every line is the nearest step of its own
+    // scale and the mix is what they come to.
+    private static LineAmount[] Lines(ScaleSet scales, Treatment treatment, double mixGrams, int bowls)
+    {
+        var ratios = treatment.Ratios.Lines;
+        var grams = new double[ratios.Count];
+        var chosen = new Scale[ratios.Count];
+        for (var i = 0; i < grams.Length; i++)
+        {
+            grams[i] = mixGrams * (ratios[i].RatioGramsPerKilogram.Typical / treatment.Ratios.DoseGramsPerKilogram);
+            chosen[i] = scales.For(grams[i] / bowls);
+        }
+
+        var steps = new long[grams.Length];
+        if (Array.TrueForAll(chosen, s => s == chosen[0]))
+        {
+            var step = chosen[0].Step.Grams;
+            var exact = Array.ConvertAll(grams, g => g / step);
+            WholeSteps.Split(exact, WholeSteps.Nearest(mixGrams / step), steps);
+        }
+        else
+        {
+            for (var i = 0; i < steps.Length; i++)
+            {
+                steps[i] = WholeSteps.Nearest(grams[i] / chosen[i].Step.Grams);
+            }
+        }
+
+        var lines = new LineAmount[grams.Length];
+        for (var i = 0; i < lines.Length; i++)
+        {
+            lines[i] = new LineAmount(chosen[i].Step, steps[i], scales.WeighingsFor(grams[i] / bowls));
+        }
+
+        return lines;
     }
 }

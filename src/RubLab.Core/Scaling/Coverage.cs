@@ -25,7 +25,7 @@ public sealed record Coverage(Band GramsPerHundredSquareCentimetres, double? Lay
         var greens = request.Pile.GreenGramsOf(line);
         for (var piece = 0; piece < greens.Length; piece++)
         {
-            var own = request.Step.GramsOf(sheet.PieceSteps[first + piece]);
+            var own = sheet.Pieces.Step.GramsOf(sheet.Pieces.Steps[first + piece]);
             if (own <= 0)
             {
                 continue;

@@ -11,8 +11,12 @@ public sealed record SheetRequest
 
     public required IReadOnlyList<Treatment> Treatments { get; init; }
 
-    public required WeighingStep Step { get; init; }
+    /// <summary>The kitchen's scales, all in one unit.</summary>
+    public required ScaleSet Scales { get; init; }
 
     /// <summary>Mixed beyond what goes on, percent; it never enters the ledger.</summary>
     public required double OveragePercent { get; init; }
+
+    /// <summary>What one mixing bowl holds, grams; none for a bowl that holds it all.</summary>
+    public double? BowlGrams { get; init; }
 }

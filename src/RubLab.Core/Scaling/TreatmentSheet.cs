@@ -3,29 +3,23 @@ namespace RubLab.Core.Scaling;
 /// <summary>What to weigh for one treatment, in whole weighing steps.</summary>
 public sealed class TreatmentSheet
 {
-    internal TreatmentSheet(Treatment treatment, int[] pieceIndexes, long[] pieceSteps, long onMeatSteps, long[] lineSteps, long toMixSteps)
+    internal TreatmentSheet(Treatment treatment, PieceAmounts pieces, IReadOnlyList<LineAmount> lines, int bowls)
     {
         Treatment = treatment;
-        PieceIndexes = pieceIndexes;
-        PieceSteps = pieceSteps;
-        OnMeatSteps = onMeatSteps;
-        LineSteps = lineSteps;
-        ToMixSteps = toMixSteps;
+        Pieces = pieces;
+        Lines = lines;
+        BowlCount = bowls;
     }
 
     public Treatment Treatment { get; }
 
-    /// <summary>Indexes of the pieces in the pile, from 0.</summary>
-    public IReadOnlyList<int> PieceIndexes { get; }
+    public PieceAmounts Pieces { get; }
 
-    /// <summary>What goes on each piece, all applications together; sums to <see cref="OnMeatSteps"/>.</summary>
-    public IReadOnlyList<long> PieceSteps { get; }
+    public IReadOnlyList<LineAmount> Lines { get; }
 
-    public long OnMeatSteps { get; }
+    /// <summary>The mix is made in so many equal bowls.</summary>
+    public int BowlCount { get; }
 
-    /// <summary>What to weigh of each formula line; sums to <see cref="ToMixSteps"/>.</summary>
-    public IReadOnlyList<long> LineSteps { get; }
-
-    /// <summary>What goes on the meat and the overage.</summary>
-    public long ToMixSteps { get; }
+    /// <summary>What goes on the meat and the overage, in the scales' unit: exactly the sum of the lines.</summary>
+    public decimal ToMix => Lines.Sum(l => l.Value);
 }

@@ -13,7 +13,10 @@ public sealed record WeighingStep(double Value, Unit Unit)
     public double Grams => Unit.ToBase(Value);
 
     /// <summary>A number of steps as a value in the step's unit, free of binary noise (3 steps of 0.1 are 0.3).</summary>
-    public double ValueOf(long steps) => (double)(steps * (decimal)Value);
+    public double ValueOf(long steps) => (double)DecimalOf(steps);
+
+    /// <summary>The same as an exact decimal, for sums.</summary>
+    public decimal DecimalOf(long steps) => steps * (decimal)Value;
 
     public double GramsOf(long steps) => Unit.ToBase(ValueOf(steps));
 }
