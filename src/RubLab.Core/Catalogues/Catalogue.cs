@@ -28,6 +28,7 @@ public sealed class Catalogue
         Cuts = MeatTables.Read(files);
         SaltRanges = SaltTables.ReadRanges(files);
         SodiumReferences = SaltTables.ReadReferences(files);
+        SodiumClaims = SaltTables.ReadClaims(files);
         FindingTexts = RemarkTables.ReadFindings(files).ToDictionary(f => f.Code, StringComparer.Ordinal);
         Cautions = RemarkTables.ReadCautions(files);
         _ingredients = Ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
@@ -50,6 +51,8 @@ public sealed class Catalogue
     public IReadOnlyList<SaltRange> SaltRanges { get; }
 
     public IReadOnlyList<SodiumReference> SodiumReferences { get; }
+
+    public IReadOnlyList<SodiumClaim> SodiumClaims { get; }
 
     public IReadOnlyDictionary<string, FindingText> FindingTexts { get; }
 

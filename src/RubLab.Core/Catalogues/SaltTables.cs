@@ -15,4 +15,24 @@ internal static class SaltTables
         SeedTable.Read(files, "sodium-references.csv").Rows.ConvertAll(row => new SodiumReference(
             row.Required("reference_id"), row.Required("name"), row.Number("sodium_mg"), row.Required("per"),
             row.OptionalNumber("low_percent"), row.OptionalNumber("high_percent"), row.Citation()));
+
+    /// <summary>The claims that one food's own sodium decides: per 100 g, or per reference amount of cooked meat.</summary>
+    public static List<SodiumClaim> ReadClaims(IReadOnlyDictionary<string, string> files)
+    {
+        var cookedMeat = SeedTable.Read(files, "reference-amounts.csv").Rows
+            .Single(row => row.Required("kind_id") == "meat-cooked").Number("amount_g");
+        var claims = new List<SodiumClaim>();
+        foreach (var row in SeedTable.Read(files, "sodium-claims.csv").Rows)
+        {
+            double? per = row.Required("per") switch { "reference-amount" => cookedMeat, "100g" => 100, _ => null };
+            bool? isBelow = row.Required("comparison") switch { "less-than" => true, "at-most" => false, _ => null };
+            if (per is { } grams && isBelow is { } below && row.OptionalNumber("limit_mg") is { } limit)
+            {
+                claims.Add(new SodiumClaim(
+                    row.Required("claim_id"), row.Required("name"), row.Required("jurisdiction"), limit, grams, below, row.Citation()));
+            }
+        }
+
+        return claims;
+    }
 }

@@ -7,6 +7,6 @@ public static class SeedFiles
     [
         "VERSION", "sources.csv", "constants.csv", "ingredients.csv", "forms.csv", "measures.csv", "sieves.csv",
         "cuts.csv", "cut-composition.csv", "trim-losses.csv", "cut-shapes.csv", "bone.csv", "added-solution.csv", "cooking-yields.csv", "cooking-retention.csv",
-        "salt-ranges.csv", "sodium-references.csv", "findings.csv", "cautions.csv",
+        "salt-ranges.csv", "sodium-references.csv", "sodium-claims.csv", "reference-amounts.csv", "findings.csv", "cautions.csv",
     ];
 }

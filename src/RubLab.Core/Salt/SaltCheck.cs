@@ -39,6 +39,10 @@ public sealed record SaltCheck
 
     public required string Advice { get; init; }
 
+    /// <summary>Grams of sodium chloride per kilogram of the base to add (above zero) or take out (below) to bring the
+    /// typical value to the nearer bound; none where it is inside or no range of salt.</summary>
+    public double? RestoreGramsPerKilogram { get; init; }
+
     /// <summary>Every check that fits the line's cut and what is known of it.</summary>
     public static IReadOnlyList<SaltCheck> Of(SaltLedger ledger, Catalogue catalogue)
     {
@@ -56,6 +60,14 @@ public sealed record SaltCheck
             foreach (var reference in catalogue.SodiumReferences)
             {
                 checks.Add(Against(reference, portion));
+            }
+        }
+
+        if (ledger.SodiumMilligramsPer100GramsEaten is { } eaten)
+        {
+            foreach (var claim in catalogue.SodiumClaims)
+            {
+                checks.Add(Against(claim, eaten));
             }
         }
 
@@ -86,6 +98,12 @@ public sealed record SaltCheck
             Highest = highest,
             Unit = "g/kg",
             Citation = range.Citation,
+            RestoreGramsPerKilogram = typical switch
+            {
+                Verdict.Below => lowest - measured!.Value.Typical,
+                Verdict.Above => highest - measured!.Value.Typical,
+                _ => null,
+            },
             Advice = measured is { } known
                 ? InWords(typical, known.Typical, lowest, highest)
                 : $"This range stands on {range.Base} weight, which this line cannot be put on; no verdict.",
@@ -115,6 +133,29 @@ public sealed record SaltCheck
             Advice = string.Create(
                 CultureInfo.InvariantCulture,
                 $"About {milligramsPerPortion.Typical:0} mg, {percent.Typical:0} % of {reference.SodiumMilligrams:0} mg a day; up to {percent.High:0} % at the high end. A day's figure is no bound for one portion."),
+        };
+    }
+
+    // A claim must hold for whatever the meat may turn out to be, so the high end decides.
+    private static SaltCheck Against(SodiumClaim claim, Band milligramsPer100Grams)
+    {
+        var measured = milligramsPer100Grams.Times(claim.PerGrams / 100);
+        var allowed = claim.Allows(measured.High);
+        return new SaltCheck
+        {
+            Id = claim.Id,
+            Title = $"Claim '{claim.Name}' ({claim.Jurisdiction})",
+            Base = string.Create(CultureInfo.InvariantCulture, $"{claim.PerGrams:0} g cooked"),
+            Verdict = allowed ? Verdict.Within : claim.Allows(measured.Low) ? Verdict.CannotTell : Verdict.Above,
+            TypicalVerdict = claim.Allows(measured.Typical) ? Verdict.Within : Verdict.Above,
+            Measured = measured,
+            Lowest = null,
+            Highest = claim.LimitMilligrams,
+            Unit = "mg",
+            Citation = claim.Citation,
+            Advice = allowed
+                ? "The high end of the band is inside the limit; the rest of the rule is for the label's own authority."
+                : "Do not make this claim.",
         };
     }
 

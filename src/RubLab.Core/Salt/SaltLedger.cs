@@ -1,4 +1,5 @@
 using RubLab.Core.Ingredients;
+using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
 using RubLab.Core.Scaling;
 
@@ -32,8 +33,14 @@ public sealed record SaltLedger
     /// <summary>None where yield or retention in cooking is not known.</summary>
     public required Band? SaltGramsPerKilogramCooked { get; init; }
 
-    /// <summary>Added and own sodium in one portion; none without a portion, a yield and a retention.</summary>
-    public required Band? SodiumMilligramsPerPortion { get; init; }
+    /// <summary>Added and own sodium in what is eaten; none without a yield and a retention.</summary>
+    public required Band? SodiumMilligramsPer100GramsEaten { get; init; }
+
+    /// <summary>Added and own sodium in one portion; none without a portion besides.</summary>
+    public Band? SodiumMilligramsPerPortion => Line.PortionGrams is { } portion ? SodiumMilligramsPer100GramsEaten?.Times(portion / 100) : null;
+
+    /// <summary>Salt of centre and end slices over the mean before it has travelled; none without a slice, a weight and a shape.</summary>
+    public required SliceConcentration? Slices { get; init; }
 
     /// <summary>Draws up the ledger of one line of a pile.</summary>
     /// <param name="pile">The pile.</param>
@@ -69,9 +76,7 @@ public sealed record SaltLedger
             }
         }
 
-        var own = pileLine.Cut.Composition is { } composition
-            ? composition.SodiumMilligramsPer100Grams * 10 / MilligramsPerGram * (1 - pileLine.BoneFraction)
-            : (double?)null;
+        var own = pileLine.RawSodiumMilligramsPer100Grams * 10 / MilligramsPerGram * (1 - pileLine.BoneFraction);
         return new SaltLedger
         {
             Line = pileLine,
@@ -81,7 +86,8 @@ public sealed record SaltLedger
             AddedSodiumGramsPerKilogramGreen = sodium,
             OwnSodiumGramsPerKilogramGreen = own,
             SaltGramsPerKilogramCooked = PerCooked(salt, pileLine),
-            SodiumMilligramsPerPortion = PerPortion(sodium, own, pileLine),
+            SodiumMilligramsPer100GramsEaten = PerHundredGramsEaten(sodium, own, pileLine),
+            Slices = SlicesOf(pile, line),
         };
     }
 
@@ -102,15 +108,28 @@ public sealed record SaltLedger
             ? perGreen.Times(kept).Over(yield)
             : null;
 
-    private static Band? PerPortion(Band added, double? own, PileLine line)
+    private static Band? PerHundredGramsEaten(Band added, double? own, PileLine line)
     {
-        if (line.PortionGrams is not { } portion || own is not { } natural || line.BoneFraction >= 1)
+        if (own is not { } natural || line.BoneFraction >= 1)
         {
             return null;
         }
 
         return PerCooked(added.Plus(Band.Exact(natural)), line)
             ?.Over(1 - line.BoneFraction)
-            .Times(portion / 1000 * MilligramsPerGram);
+            .Times(MilligramsPerGram / 10);
+    }
+
+    // The piece of mean weight stands for the line.
+    private static SliceConcentration? SlicesOf(Pile pile, int index)
+    {
+        var line = pile.Lines[index];
+        if (line is not { SliceMillimetres: { } slice, Cut.Shape: { } shape } || line.WeighedGrams.Count == 0)
+        {
+            return null;
+        }
+
+        var mean = pile.GreenGramsIn(index) / line.WeighedGrams.Count;
+        return SliceConcentration.Of(shape.Kind, PieceGeometry.Of(shape, mean, null), slice);
     }
 }

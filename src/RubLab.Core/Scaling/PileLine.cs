@@ -34,6 +34,12 @@ public sealed record PileLine
     /// <summary>Percent of raw weight the packer added as solution.</summary>
     public double? AddedSolutionPercent { get; init; }
 
+    /// <summary>Sodium of the raw meat as its pack states it, mg per 100 g.</summary>
+    public double? PackSodiumMilligramsPer100Grams { get; init; }
+
+    /// <summary>Thickness of a slice, for the salt of centre and end slices, mm.</summary>
+    public double? SliceMillimetres { get; init; }
+
     /// <summary>Cooked over green weight, percent, as the kitchen knows it.</summary>
     public Band? CookYieldPercent { get; init; }
 
@@ -65,7 +71,14 @@ public sealed record PileLine
         ? Band.Exact(100)
         : KeptInCookingPercent ?? Cut.KeptInCookingPercent?.Band;
 
-    public double BoneFraction => (BonePercent ?? 0) / 100;
+    /// <summary>Bone in the green weight, 0 to 1: as stated, else the cut's typical, else none.</summary>
+    public double BoneFraction => (BonePercent ?? Cut.BonePercent?.Band.Typical ?? 0) / 100;
+
+    /// <summary>Sodium of the raw meat without its bone, mg per 100 g: from the pack, else the reference's for meat with
+    /// or without added solution; none where nobody published it.</summary>
+    public double? RawSodiumMilligramsPer100Grams => PackSodiumMilligramsPer100Grams
+        ?? (AddedSolutionPercent > 0 ? Cut.WithAddedSolution : null)?.SodiumMilligramsPer100Grams
+        ?? Cut.Composition?.SodiumMilligramsPer100Grams;
 
     /// <summary>Size and surface of a piece; none where the cut has no shape.</summary>
     public PieceGeometry? GeometryOf(int piece, double greenGrams) =>
