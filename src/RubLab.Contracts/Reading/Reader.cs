@@ -104,23 +104,26 @@ internal static class Reader
             return null;
         }
 
-        var allowed = UnitTable.SymbolsOf(dimensions);
-        if (!UnitTable.TryFind(symbol, out var unit))
-        {
-            at.Fault(
-                "unknown-unit", $"'{Shown.Text(symbol)}' is not a unit. Here: {string.Join(", ", allowed)}.",
-                ("value", Shown.Text(symbol)), ("allowed", allowed.ToArray()));
-            return null;
-        }
-
-        if (dimensions.Contains(unit.Dimension))
+        var isKnown = UnitTable.TryFind(symbol, out var unit);
+        if (isKnown && dimensions.Contains(unit!.Dimension))
         {
             return unit;
         }
 
-        at.Fault(
-            "unit-not-allowed", $"{symbol} does not fit here. Allowed: {string.Join(", ", allowed)}.",
-            ("value", symbol), ("allowed", allowed.ToArray()));
+        var allowed = UnitTable.SymbolsOf(dimensions).ToArray();
+        if (isKnown)
+        {
+            at.Fault(
+                "unit-not-allowed", $"{symbol} does not fit here. Allowed: {string.Join(", ", allowed)}.",
+                ("value", symbol), ("allowed", allowed));
+        }
+        else
+        {
+            at.Fault(
+                "unknown-unit", $"'{Shown.Text(symbol)}' is not a unit. Here: {string.Join(", ", allowed)}.",
+                ("value", Shown.Text(symbol)), ("allowed", allowed));
+        }
+
         return null;
     }
 
