@@ -40,6 +40,26 @@ internal static class Reader
         return Within(value, unit, bounds, at.At("value"));
     }
 
+    /// <summary>A quantity kept as sent: its number, checked in base units, and its unit.</summary>
+    public static double? Authored(
+        QuantityRequest quantity, Place at, Func<Unit, Bounds> boundsOf, out Unit? unit, params ReadOnlySpan<Dimension> dimensions)
+    {
+        unit = Unit(quantity.Unit, at.At("unit"), dimensions);
+        if (quantity.Value is not { } value)
+        {
+            Missing(at.At("value"));
+            return null;
+        }
+
+        if (unit is null)
+        {
+            Finite(value, at.At("value"));
+            return null;
+        }
+
+        return Within(value, unit, boundsOf(unit), at.At("value")) is null ? null : value;
+    }
+
     /// <summary>A percentage: a ratio, whose base unit is g/kg, as percent.</summary>
     public static double? Percent(QuantityRequest? quantity, Place at, Bounds bounds)
     {
@@ -249,7 +269,7 @@ internal static class Reader
         "out-of-range",
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{value} {unit} is out of range: {(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
+            $"{value} {unit} is out of range: {(bounds.OrNothing ? "0, or " : "")}{(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
         ("value", value), ("lowest", bounds.Lowest), ("highest", bounds.Highest), ("unit", bounds.Unit));
 
     private static bool IsWellFormed(string text)

@@ -26,6 +26,9 @@ public static class BatchSheets
         Check,
     }
 
+    // Far beyond any kitchen, and low enough that sums of pieces stay whole numbers of steps in a double.
+    private const double MostSteps = 1e11;
+
     private static readonly Words<Listing> Listings = new(("all", Listing.All), ("none", Listing.None));
     private static readonly Words<Purpose> Purposes = new(("sheet", Purpose.Sheet), ("check", Purpose.Check));
 
@@ -39,14 +42,12 @@ public static class BatchSheets
         var listing = Listings.Read(request.Pieces, at.At("pieces"), Listing.All);
         var purpose = Purposes.Read(request.Purpose, at.At("purpose"), Purpose.Sheet);
         var lines = new PileReader(catalogue, portion, needsWeights: true).Read(request.Pile, at.At("pile"));
-        CheckSize(lines, at);
         var findings = new FindingLog(catalogue);
-        var stack = log.Faults.Any(f => f.Code == "too-many")
-            ? null
-            : Stack.Read(lines, request.Treatments, catalogue, formulas, findings, at);
-        if (stack is not null)
+        var stack = Stack.Read(lines, request.Treatments, catalogue, formulas, findings, at);
+        if (stack is not null && step is not null && log.IsClean)
         {
-            CheckSize(stack, at);
+            CheckSize(stack, at.At("pile"));
+            CheckSteps(stack, step, at.At("weighingStep"));
         }
 
         if (stack is null || step is null || !log.IsClean)
@@ -93,18 +94,26 @@ public static class BatchSheets
             : new WeighingStep(step.Value!.Value, UnitTable.Get(step.Unit!));
     }
 
-    private static void CheckSize(IReadOnlyList<PileLine?> lines, Place at) => CheckSize(lines.Sum(l => (long)(l?.WeighedGrams.Count ?? 0)), at, "pieces");
-
-    private static void CheckSize(Stack stack, Place at) => CheckSize(
-        stack.Treatments.Sum(t => t.OnLines.Sum(line => (long)stack.Pile.Lines[line].WeighedGrams.Count)), at, "piece-treatments");
-
-    private static void CheckSize(long count, Place at, string what)
+    private static void CheckSize(Stack stack, Place at)
     {
+        var count = stack.Treatments.Sum(t => t.OnLines.Sum(line => (long)stack.Pile.Lines[line].WeighedGrams.Count));
         if (count > SheetRequest.MostPieceTreatments)
         {
-            at.At("pile").Fault(
-                "too-many", $"A sheet has at most {SheetRequest.MostPieceTreatments} {what}; this has {count}. Split the pile.",
+            at.Fault(
+                "too-many",
+                $"A sheet has at most {SheetRequest.MostPieceTreatments} pieces times treatments; this has {count}. Split the pile.",
                 ("most", (double)SheetRequest.MostPieceTreatments), ("count", (double)count));
+        }
+    }
+
+    private static void CheckSteps(Stack stack, WeighingStep step, Place at)
+    {
+        var most = stack.Treatments.Max(t => stack.Pile.GreenGrams / 1000 * t.DoseCounted * t.Applications / step.Grams);
+        if (most > MostSteps)
+        {
+            at.Fault(
+                "step-too-fine", $"This batch would be more than {MostSteps:0} steps of {step.Value} {step.Unit.Symbol}: give a coarser step.",
+                ("most", MostSteps), ("unit", step.Unit.Symbol));
         }
     }
 }
