@@ -73,7 +73,7 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
             at.At("id").Fault("duplicate-id", $"'{id}' is already a line of this pile; give each line its own id.", ("value", id));
         }
 
-        var weightIs = Vocabulary.Weights.Read(line.WeightIs, at.At("weightIs"), WeightBasis.Green).GetValueOrDefault();
+        var weightIs = line.WeightIs is null ? WeightBasis.Green : Vocabulary.Weights.Read(line.WeightIs, at.At("weightIs"));
         if (line.TrimLoss is not null && weightIs == WeightBasis.Green)
         {
             at.At("trimLoss").Fault("trim-on-green", "Green weight is after trimming: there is no trim loss to take off it.");
@@ -85,7 +85,7 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
         {
             Id = id ?? "",
             Cut = cut!,
-            WeightIs = weightIs,
+            WeightIs = weightIs.GetValueOrDefault(),
             WeighedGrams = pieces.Grams,
             Labels = pieces.Labels,
             DoseFactors = pieces.DoseFactors,
