@@ -1,3 +1,4 @@
+using System.Globalization;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Contracts.Remarks;
@@ -26,8 +27,10 @@ public static class BatchSheets
         Check,
     }
 
-    // Far beyond any kitchen, and low enough that sums of pieces stay whole numbers of steps in a double.
-    private const double MostSteps = 1e11;
+    // Fifteen digits fit a double: nine for the number of steps and six for the step itself, so that every amount
+    // printed is whole steps and the printed amounts add up. Both are far beyond any kitchen's scale.
+    private const double MostSteps = 1e9;
+    private const int StepDigits = 6;
 
     private static readonly Words<Listing> Listings = new(("all", Listing.All), ("none", Listing.None));
     private static readonly Words<Purpose> Purposes = new(("sheet", Purpose.Sheet), ("check", Purpose.Check));
@@ -89,9 +92,21 @@ public static class BatchSheets
             return WeighingStep.Default;
         }
 
-        return Reader.Amount(step, at, Bounds.StepGrams, isRequired: true, Dimension.Mass) is null
-            ? null
-            : new WeighingStep(step.Value!.Value, UnitTable.Get(step.Unit!));
+        if (Reader.Amount(step, at, Bounds.StepGrams, isRequired: true, Dimension.Mass) is null)
+        {
+            return null;
+        }
+
+        var value = step.Value!.Value;
+        if (double.Parse(value.ToString($"G{StepDigits}", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) == value)
+        {
+            return new WeighingStep(value, UnitTable.Get(step.Unit!));
+        }
+
+        at.At("value").Fault(
+            "too-many-digits", $"A weighing step is what a scale shows, such as 1, 0.1 or 0.05: at most {StepDigits} digits.",
+            ("value", value), ("most", (double)StepDigits));
+        return null;
     }
 
     private static void CheckSize(Stack stack, Place at)
