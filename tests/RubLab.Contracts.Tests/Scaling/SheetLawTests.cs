@@ -18,6 +18,8 @@ public class SheetLawTests
     [InlineData(0.01, "oz")]
     [InlineData(0.05, "oz")]
     [InlineData(0.3, "g")]
+    [InlineData(0.03125, "oz")]
+    [InlineData(0.123456, "g")]
     [InlineData(1, "mg")]
     [InlineData(0.002, "kg")]
     [InlineData(0.005, "lb")]

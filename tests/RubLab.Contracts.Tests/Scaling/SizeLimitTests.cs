@@ -62,7 +62,7 @@ public class SizeLimitTests
         var result = Sheet(300_000, treatments: 1).Edit(
             """
             /pile/0/weightEach = {"value":999.99999997,"unit":"kg"} & /weighingStep = {"value":1,"unit":"mg"}
-             & /treatments/0/dose = {"value":0.3,"unit":"g/kg"}
+             & /treatments/0/dose = {"value":3,"unit":"ppm"}
             """.ReplaceLineEndings("")).Sheet();
         Assert.True(result.IsGood);
         var treatment = result.Value.Treatments[0];

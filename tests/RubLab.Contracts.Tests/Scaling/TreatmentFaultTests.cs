@@ -55,6 +55,8 @@ public class TreatmentFaultTests
     [InlineData("/weighingStep/value = 1e-9", "/weighingStep/value out-of-range")]
     [InlineData("/weighingStep/value = -1", "/weighingStep/value out-of-range")]
     [InlineData("/weighingStep/value = 1001", "/weighingStep/value out-of-range")]
+    [InlineData("/weighingStep/value = 0.3333333333333333", "/weighingStep/value too-many-digits")]
+    [InlineData("/weighingStep/value = 0.1234567", "/weighingStep/value too-many-digits")]
     [InlineData("- /weighingStep/value", "/weighingStep/value required")]
     [InlineData("- /weighingStep/unit", "/weighingStep/unit required")]
     [InlineData("""/weighingStep/unit = "tsp" """, "/weighingStep/unit unit-not-allowed")]
