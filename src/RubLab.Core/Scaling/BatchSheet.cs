@@ -1,3 +1,4 @@
+using System.Globalization;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Remarks;
 
@@ -29,6 +30,12 @@ public sealed class BatchSheet
         for (var t = 0; t < Treatments.Count; t++)
         {
             var sheet = Treatments[t];
+            if (sheet.LostSteps > 0)
+            {
+                Notice(sheet.LostSteps, pointerOf(t), catalogue, findings);
+                continue;
+            }
+
             var smallestPiece = SmallestAboveZero(sheet.PieceSteps);
             var smallestLine = SmallestAboveZero(sheet.LineSteps);
             Notice(smallestPiece, pointerOf(t), catalogue, findings);
@@ -39,7 +46,7 @@ public sealed class BatchSheet
         }
     }
 
-    private void Notice(long steps, string pointer, Catalogue catalogue, FindingLog findings)
+    private void Notice(double steps, string pointer, Catalogue catalogue, FindingLog findings)
     {
         var limit = catalogue.Constants.CoarseStepPercent;
         if (steps <= 0 || 100.0 / steps <= limit)
@@ -48,14 +55,33 @@ public sealed class BatchSheet
         }
 
         var step = Request.Step;
-        var unit = step.Unit.Symbol;
         findings.Add(
             "scale-too-coarse", pointer, null,
-            ("amount", $"{step.ValueOf(steps):0.###} {unit}"),
-            ("step", $"{step.Value:0.###} {unit}"),
+            ("amount", InWords(steps)),
+            ("step", InWords(1)),
             ("percent", Math.Round(100.0 / steps, 1)),
-            ("suggestedStep", $"{step.ValueOf(steps) * limit / 100:0.###} {unit}"),
+            ("suggestedStep", InWords(steps * limit / 100)),
             ("multiple", Math.Ceiling(100 / limit / steps)));
+
+        string InWords(double amount)
+        {
+            var value = amount * step.Value;
+            return value.ToString(value < 1 ? "G3" : "0.###", CultureInfo.InvariantCulture) + " " + step.Unit.Symbol;
+        }
+    }
+
+    private static double LeastLost(ReadOnlySpan<double> exact, ReadOnlySpan<long> whole)
+    {
+        double least = 0;
+        for (var i = 0; i < exact.Length; i++)
+        {
+            if (whole[i] == 0 && exact[i] > 0 && (least == 0 || exact[i] < least))
+            {
+                least = exact[i];
+            }
+        }
+
+        return least;
     }
 
     private static long SmallestAboveZero(IReadOnlyList<long> steps)
@@ -109,7 +135,9 @@ public sealed class BatchSheet
 
         var lineSteps = new long[lines.Count];
         WholeSteps.Split(exactLines, toMix, lineSteps);
-        return new TreatmentSheet(treatment, indexes, pieceSteps, onMeat, lineSteps, toMix);
+        double lostPiece = LeastLost(exact, pieceSteps), lostLine = LeastLost(exactLines, lineSteps);
+        var lost = lostPiece > 0 && lostLine > 0 ? Math.Min(lostPiece, lostLine) : Math.Max(lostPiece, lostLine);
+        return new TreatmentSheet(treatment, indexes, pieceSteps, onMeat, lineSteps, toMix, lost);
     }
 
     private static double BaseOf(Treatment treatment, Pile pile, int line)
