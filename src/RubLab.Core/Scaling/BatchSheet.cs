@@ -7,6 +7,9 @@ namespace RubLab.Core.Scaling;
 /// <summary>A stack of treatments scaled to a pile: linear in the pieces, exact to the weighing step.</summary>
 public sealed class BatchSheet
 {
+    // A total that is half a step but for the last bits of its factors is half a step, and goes up.
+    private const double HalfUp = 1 + 1e-14;
+
     private BatchSheet(SheetRequest request, IReadOnlyList<TreatmentSheet> treatments)
     {
         Request = request;
@@ -106,7 +109,9 @@ public sealed class BatchSheet
         var exact = new double[count];
         var stepsPerGreenGram = treatment.DoseCounted / 1000 * treatment.Applications / request.Step.Grams;
         var at = 0;
-        double sum = 0;
+
+        // Summed with the lost bits carried along (Kahan), so that pieces in another order do not tip a half step.
+        double sum = 0, carried = 0;
         foreach (var line in treatment.OnLines)
         {
             var greens = pile.GreenGramsOf(line);
@@ -116,16 +121,19 @@ public sealed class BatchSheet
             {
                 indexes[at] = pile.FirstPieceOf(line) + piece;
                 exact[at] = perGreen * greens[piece] * factors[piece];
-                sum += exact[at];
+                var next = exact[at] - carried;
+                var grown = sum + next;
+                carried = grown - sum - next;
+                sum = grown;
             }
         }
 
-        var onMeat = WholeSteps.Nearest(sum);
+        var onMeat = WholeSteps.Nearest(sum * HalfUp);
         var pieceSteps = new long[count];
         WholeSteps.Split(exact, onMeat, pieceSteps);
 
         var exactMix = sum * (1 + (request.OveragePercent / 100));
-        var toMix = WholeSteps.Nearest(exactMix);
+        var toMix = WholeSteps.Nearest(exactMix * HalfUp);
         var lines = treatment.Ratios.Lines;
         var exactLines = new double[lines.Count];
         for (var i = 0; i < exactLines.Length; i++)

@@ -7,8 +7,9 @@ public sealed class BatchSheetLaws
 {
     private static readonly (double Value, string Unit)[] Steps = [(1, "g"), (0.1, "g"), (0.01, "oz"), (5, "g"), (0.05, "lb"), (1, "mg")];
 
+    // Scales in kitchens show hundreds of grams, so sums at exactly half a step are common.
     private static readonly Gen<Case> Cases = Gen.Select(
-        Gen.OneOf(Gen.Double[50, 8000], Gen.Int[1, 80].Select(i => i * 100.0)).Array[1, 40],
+        Gen.OneOf(Gen.Double[50, 8000].Array[1, 40], Gen.Int[1, 80].Select(i => i * 100.0).Array[1, 40]),
         Gen.OneOf(Gen.Double[0.1, 40], Gen.Int[1, 40].Select(i => (double)i)),
         Gen.Double[0.01, 20].Array[1, 6],
         Gen.OneOf(Gen.Double[0, 30], Gen.Const(0.0), Gen.Const(10.0)),

@@ -32,6 +32,16 @@ public sealed class BatchSheetTests
         Assert.Equal([0, 0], sheet.LineSteps);
     }
 
+    [Theory]
+    [InlineData(new double[] { 200, 6700, 1600, 1800, 3000, 2100, 900, 7700, 4500, 1900, 7100 })]
+    [InlineData(new double[] { 900, 1800, 6700, 1900, 1600, 7700, 3000, 2100, 7100, 4500, 200 })]
+    public void A_total_of_exactly_half_a_step_goes_up_in_whatever_order_it_is_summed(double[] grams)
+    {
+        var ratios = Given.Draft(Given.Line("salt", "table", 19, "g/kg")).Ratios();
+
+        Assert.Equal(713, Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), WeighingStep.Default, 0, ratios.On(0)).Treatments[0].OnMeatSteps);
+    }
+
     [Fact]
     public void A_skipped_piece_gets_nothing_and_the_bowl_less()
     {
