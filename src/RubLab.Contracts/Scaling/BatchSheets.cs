@@ -26,6 +26,8 @@ public static class BatchSheets
         Check,
     }
 
+    private const double MostSteps = 1e10;
+
     private static readonly Words<Listing> Listings = new(("all", Listing.All), ("none", Listing.None));
     private static readonly Words<Purpose> Purposes = new(("sheet", Purpose.Sheet), ("check", Purpose.Check));
 
@@ -38,8 +40,9 @@ public static class BatchSheets
         var portion = Reader.Amount(request.Portion, at.At("portion"), Bounds.PortionGrams, isRequired: false, Dimension.Mass);
         var listing = Listings.Read(request.Pieces, at.At("pieces"), Listing.All);
         var purpose = Purposes.Read(request.Purpose, at.At("purpose"), Purpose.Sheet);
-        var lines = new PileReader(catalogue, portion, needsWeights: true).Read(request.Pile, at.At("pile"));
-        CheckSize(lines, at);
+        var pile = new PileReader(catalogue, portion, needsWeights: true);
+        var lines = pile.Read(request.Pile, at.At("pile"));
+        CheckSize(pile.PieceCount, at, "pieces");
         var findings = new FindingLog(catalogue);
         var stack = log.Faults.Any(f => f.Code == "too-many")
             ? null
@@ -49,18 +52,20 @@ public static class BatchSheets
             CheckSize(stack, at);
         }
 
-        if (stack is null || step is null || !log.IsClean)
+        var sheetRequest = stack is null || step is null
+            ? null
+            : new SheetRequest { Pile = stack.Pile, Treatments = stack.Treatments, Step = step, OveragePercent = overage };
+        if (sheetRequest is not null)
+        {
+            CheckSteps(sheetRequest, at);
+        }
+
+        if (stack is null || step is null || sheetRequest is null || !log.IsClean)
         {
             return log.ResultOf<BatchSheetResponse>(null);
         }
 
-        var sheet = BatchSheet.Compute(new SheetRequest
-        {
-            Pile = stack.Pile,
-            Treatments = stack.Treatments,
-            Step = step,
-            OveragePercent = overage,
-        });
+        var sheet = BatchSheet.Compute(sheetRequest);
         stack.NoticeAssumptions(findings);
         if (purpose == Purpose.Sheet)
         {
@@ -93,10 +98,42 @@ public static class BatchSheets
             : new WeighingStep(step.Value!.Value, UnitTable.Get(step.Unit!));
     }
 
-    private static void CheckSize(IReadOnlyList<PileLine?> lines, Place at) => CheckSize(lines.Sum(l => (long)(l?.WeighedGrams.Count ?? 0)), at, "pieces");
-
     private static void CheckSize(Stack stack, Place at) => CheckSize(
         stack.Treatments.Sum(t => t.OnLines.Sum(line => (long)stack.Pile.Lines[line].WeighedGrams.Count)), at, "piece-treatments");
+
+    // Beyond this the sum of 300,000 amounts is no longer exact to half a step, and whole steps would not add up.
+    private static void CheckSteps(SheetRequest request, Place at)
+    {
+        for (var i = 0; i < request.Treatments.Count; i++)
+        {
+            var steps = StepsOf(request.Treatments[i], request);
+            if (!(steps <= MostSteps))
+            {
+                at.At("weighingStep").Fault(
+                    "too-many-steps",
+                    $"Treatment {i + 1} comes to more than {MostSteps:0} weighing steps: give a coarser weighingStep, or less to weigh.",
+                    ("treatment", (double)i), ("most", MostSteps));
+            }
+        }
+    }
+
+    private static double StepsOf(Treatment treatment, SheetRequest request)
+    {
+        double grams = 0;
+        foreach (var index in treatment.OnLines)
+        {
+            double green = 0;
+            foreach (var piece in request.Pile.GreenGramsOf(index))
+            {
+                green += piece;
+            }
+
+            var line = request.Pile.Lines[index];
+            grams += green * request.Pile.MeanDoseFactorOf(index) * (BaseWeight.PerGreen(treatment.Ratios, line, green) ?? 0);
+        }
+
+        return grams * treatment.DoseCounted / 1000 * treatment.Applications * (1 + (request.OveragePercent / 100)) / request.Step.Grams;
+    }
 
     private static void CheckSize(long count, Place at, string what)
     {

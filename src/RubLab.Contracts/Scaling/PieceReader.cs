@@ -7,9 +7,15 @@ using RubLab.Core.Scaling;
 namespace RubLab.Contracts.Scaling;
 
 /// <summary>Reads the weights of one pile line, however they were given.</summary>
-internal sealed class PieceReader(bool needsWeights)
+/// <param name="needsWeights">Whether a line may go without.</param>
+/// <param name="room">How many more pieces the pile may have. Beyond them pieces are counted only: the sheet will be
+/// refused, and a hundred lines of 300,000 would take a quarter of a gigabyte before it is.</param>
+internal sealed class PieceReader(bool needsWeights, long room)
 {
     private static readonly Bounds FactorBounds = new(0, 10, true, "");
+
+    /// <summary>How many pieces the line has.</summary>
+    public int Count { get; private set; }
 
     public IReadOnlyList<double> Grams { get; private set; } = [];
 
@@ -67,13 +73,14 @@ internal sealed class PieceReader(bool needsWeights)
             return;
         }
 
+        Count = count;
         if (total / count > Bounds.MeatGrams.Highest)
         {
             at.At("totalWeight").Fault("out-of-range", "Each piece would weigh more than a tonne.");
             return;
         }
 
-        if ((each ?? total / count) is { } grams)
+        if ((each ?? total / count) is { } grams && count <= room)
         {
             var all = new double[count];
             Array.Fill(all, grams);
@@ -97,6 +104,7 @@ internal sealed class PieceReader(bool needsWeights)
             return;
         }
 
+        Count = pieces.Count;
         var grams = new double[pieces.Count];
         string?[]? labels = null;
         double[]? factors = null;

@@ -12,6 +12,9 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
 {
     private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
 
+    /// <summary>The pieces of all lines together, those of a line that could not be read included.</summary>
+    public long PieceCount { get; private set; }
+
     /// <summary>The lines that could be read, in place; null where one could not.</summary>
     public IReadOnlyList<PileLine?> Read(IReadOnlyList<PileLineRequest?>? lines, Place at)
     {
@@ -62,8 +65,9 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
             at.At("trimLoss").Fault("trim-on-green", "Green weight is after trimming: there is no trim loss to take off it.");
         }
 
-        var pieces = new PieceReader(needsWeights);
+        var pieces = new PieceReader(needsWeights, SheetRequest.MostPieceTreatments - PieceCount);
         pieces.Read(line, at);
+        PieceCount += pieces.Count;
         var read = new PileLine
         {
             Id = id ?? "",
