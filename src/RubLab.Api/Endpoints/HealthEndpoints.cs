@@ -1,5 +1,7 @@
 using RubLab.Api.Hosting;
 using RubLab.Api.Http;
+using RubLab.Contracts.Json;
+using RubLab.Contracts.Service;
 using RubLab.Core.Catalogues;
 using RubLab.Storage;
 
@@ -18,6 +20,6 @@ internal static class HealthEndpoints
     {
         await using var work = await database.BeginAsync(Intent.Read, http.RequestAborted);
         await work.Kitchens.GetAsync(LocalKitchen.Id, http.RequestAborted);
-        return TypedResults.Json(new HealthResponse("ok", catalogue.Version), HealthJson.Default.HealthResponse);
+        return TypedResults.Json(new HealthResponse("ok", catalogue.Version), RubLabJson.Default.HealthResponse);
     }
 }

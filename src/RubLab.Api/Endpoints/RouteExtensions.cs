@@ -7,8 +7,11 @@ namespace RubLab.Api.Endpoints;
 internal static class RouteExtensions
 {
     /// <summary>Names the operation for clients and says what it does.</summary>
-    public static RouteHandlerBuilder Described(this RouteHandlerBuilder route, string operationId, string summary, string description = "") =>
-        route.WithName(operationId).WithSummary(summary).WithDescription(description);
+    public static RouteHandlerBuilder Described(this RouteHandlerBuilder route, string operationId, string summary, string? description = null)
+    {
+        route.WithName(operationId).WithSummary(summary);
+        return description is null ? route : route.WithDescription(description);
+    }
 
     /// <summary>Documents problem answers; those of every route (key, size, store) are added to each.</summary>
     public static RouteHandlerBuilder Refuses(this RouteHandlerBuilder route, params ReadOnlySpan<ProblemType> types)

@@ -14,21 +14,6 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>Computes a batch sheet from what was posted.</summary>
 public static class BatchSheets
 {
-    private enum Listing
-    {
-        All,
-        None,
-    }
-
-    private enum Purpose
-    {
-        Sheet,
-        Check,
-    }
-
-    private static readonly Words<Listing> Listings = new(("all", Listing.All), ("none", Listing.None));
-    private static readonly Words<Purpose> Purposes = new(("sheet", Purpose.Sheet), ("check", Purpose.Check));
-
     public static Result<BatchSheetResponse> Compute(BatchSheetRequest request, Catalogue catalogue, FormulaLookup formulas)
     {
         var log = new FaultLog();
@@ -36,8 +21,8 @@ public static class BatchSheets
         var step = ReadStep(request.WeighingStep, at.At("weighingStep"));
         var overage = Reader.Percent(request.Overage, at.At("overage"), Bounds.OveragePercent) ?? 0;
         var portion = Reader.Amount(request.Portion, at.At("portion"), Bounds.PortionGrams, isRequired: false, Dimension.Mass);
-        var listing = Listings.Read(request.Pieces, at.At("pieces"), Listing.All);
-        var purpose = Purposes.Read(request.Purpose, at.At("purpose"), Purpose.Sheet);
+        var listing = Vocabulary.Listings.Read(request.Pieces, at.At("pieces"), PieceListing.All);
+        var purpose = Vocabulary.Purposes.Read(request.Purpose, at.At("purpose"), SheetPurpose.Sheet);
         var lines = new PileReader(catalogue, portion, needsWeights: true).Read(request.Pile, at.At("pile"));
         CheckSize(lines, at);
         var findings = new FindingLog(catalogue);
@@ -62,7 +47,7 @@ public static class BatchSheets
             OveragePercent = overage,
         });
         stack.NoticeAssumptions(findings);
-        if (purpose == Purpose.Sheet)
+        if (purpose == SheetPurpose.Sheet)
         {
             sheet.NoticeCoarseSteps(catalogue, findings, t => $"/treatments/{t}");
         }
@@ -71,7 +56,7 @@ public static class BatchSheets
         {
             Status = stack.Pile.IsWeighed ? "weighed" : "planned",
             GreenWeight = SheetWriter.Weight(stack.Pile.GreenGrams, step),
-            Treatments = purpose == Purpose.Check ? [] : SheetWriter.Treatments(sheet, listing == Listing.All),
+            Treatments = purpose == SheetPurpose.Check ? [] : SheetWriter.Treatments(sheet, listing == PieceListing.All),
             Salt = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => new LineLedgerResponse(
                 stack.Pile.Lines[i].Id,
                 SaltLedgerResponse.From(SaltLedger.Of(stack.Pile, i, stack.Treatments, isWeighed: true), catalogue))).ToList(),

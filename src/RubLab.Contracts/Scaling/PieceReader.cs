@@ -9,8 +9,6 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>Reads the weights of one pile line, however they were given.</summary>
 internal sealed class PieceReader(bool needsWeights)
 {
-    private static readonly Bounds FactorBounds = new(0, 10, true, "");
-
     public IReadOnlyList<double> Grams { get; private set; } = [];
 
     public IReadOnlyList<string?>? Labels { get; private set; }
@@ -156,6 +154,6 @@ internal sealed class PieceReader(bool needsWeights)
             return 0;
         }
 
-        return piece.DoseFactor is { } factor ? Reader.Within(factor, FactorBounds, at.At("doseFactor")) ?? 0 : 0;
+        return piece.DoseFactor is { } factor ? Reader.Within(factor, Bounds.DoseFactor, at.At("doseFactor")) ?? 0 : 0;
     }
 }

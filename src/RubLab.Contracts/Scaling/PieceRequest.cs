@@ -5,6 +5,7 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>One weighed piece.</summary>
 public sealed record PieceRequest
 {
+    /// <summary>A mass.</summary>
     public QuantityRequest? Weight { get; init; }
 
     /// <summary>What the kitchen calls it, at most 200 characters.</summary>
