@@ -14,6 +14,7 @@ internal static class HealthEndpoints
         .WithName("getHealth")
         .WithSummary("Whether the server and its store answer.")
         .Produces<HealthResponse>()
+        .Produces<Contracts.Faults.Problem>(ProblemTypes.Broken.Status, Problems.MediaType)
         .Produces<Contracts.Faults.Problem>(ProblemTypes.Unavailable.Status, Problems.MediaType);
 
     private static async Task<IResult> Get(HttpContext http, Catalogue catalogue, Database database)
