@@ -27,15 +27,20 @@ public static class Loopback
 
         if (!IsLocalName(http.Request.Host.Host))
         {
-            return Problems.Of(
-                ProblemTypes.Unreadable, "", "host-not-allowed",
-                "Without a key this server answers to localhost, 127.0.0.1 and [::1] alone.");
+            return HostNotAllowed();
         }
 
         return http.Request.Headers.Origin.Any(origin => !IsOwnOrigin(origin, http.Request))
-            ? Problems.Of(ProblemTypes.NotAllowed, "A page of another origin may not use this kitchen without a key.")
+            ? OtherOrigin()
             : null;
     }
+
+    public static IResult HostNotAllowed() => Problems.Of(
+        ProblemTypes.Unreadable, "", "host-not-allowed",
+        "Without a key this server answers to localhost, 127.0.0.1 and [::1] alone.");
+
+    public static IResult OtherOrigin() =>
+        Problems.Of(ProblemTypes.NotAllowed, "A page of another origin may not use this kitchen without a key.");
 
     public static bool IsLocalName(string host) =>
         host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));

@@ -20,7 +20,8 @@ public sealed partial class UnreadableRequests : IExceptionHandler
         return true;
     }
 
-    private static IResult? AnswerTo(Exception exception) => exception switch
+    /// <summary>The answer; none for what is no fault of the request.</summary>
+    public static IResult? AnswerTo(Exception exception) => exception switch
     {
         BadHttpRequestException { InnerException: JsonException json } => OfJson(json),
         BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } => Problems.Of(ProblemTypes.TooLarge),
