@@ -1,0 +1,74 @@
+// The batch sheet: what goes on each piece, and what to weigh.
+import { make } from './dom.js';
+import { ingredient } from './engine.js';
+import { amount, quantity } from './show.js';
+import { say, sayCount } from './texts.js';
+
+/** The one sentence a screen reader says when the sheet changes. */
+export function spokenSummary(answer, request) {
+  const treatment = answer.treatments[0];
+  return say('sheet.spoken', {
+    pieces: summaryOf(answer),
+    onMeat: amount(treatment.onMeat, request.weighingStep),
+    toMix: amount(treatment.toMix, request.weighingStep),
+  });
+}
+
+/** The sheet of one treatment, as elements. */
+export function sheetOf(answer, request) {
+  const treatment = answer.treatments[0];
+  return [
+    make('header', { class: 'treatment' },
+      make('h3', null, treatment.name),
+      make('p', null, say('sheet.of', {
+        kind: say(`kind.${treatment.kind}`),
+        dose: quantity(treatment.dose),
+        base: say(`base.${treatment.base}`),
+      })),
+      make('p', null, summaryOf(answer)),
+      answer.status === 'planned' ? make('p', { class: 'flag' }, say('sheet.planned')) : null),
+    piecesOf(treatment, request.weighingStep),
+    weighingOf(treatment, request.weighingStep),
+  ];
+}
+
+function summaryOf(answer) {
+  return sayCount('sheet.pieces', answer.treatments[0].pieces.length, { weight: quantity(answer.greenWeight) });
+}
+
+function piecesOf(treatment, step) {
+  return make('section', { class: 'pieces' },
+    make('h4', null, say('sheet.each')),
+    make('ol', null, treatment.pieces.map(piece => make('li', null,
+      make('span', { class: 'number' }, say('sheet.piece', { number: piece.number })),
+      ' ',
+      make('strong', { class: 'figure' }, amount(piece.amount, step)),
+      ' ',
+      make('span', { class: 'of' }, say('sheet.piece.green', { weight: quantity(piece.greenWeight) }))))));
+}
+
+function weighingOf(treatment, step) {
+  return make('section', { class: 'weighing' },
+    make('h4', null, say('sheet.weigh')),
+    make('dl', { class: 'totals' },
+      make('div', null, make('dt', null, say('sheet.toMix')), make('dd', { id: 'to-mix' }, amount(treatment.toMix, step))),
+      make('div', null, make('dt', null, say('sheet.onMeat')), make('dd', { id: 'on-meat' }, amount(treatment.onMeat, step)))),
+    make('table', null,
+      make('thead', null, make('tr', null,
+        make('th', { scope: 'col' }, say('sheet.ingredient')),
+        make('th', { scope: 'col' }, say('sheet.amount')),
+        make('th', { scope: 'col' }, say('sheet.runningTotal')))),
+      make('tbody', null, treatment.lines.map(line => make('tr', null,
+        make('th', { scope: 'row' },
+          nameOf(line),
+          line.spoon ? make('small', null, line.spoon.text) : null),
+        make('td', { class: 'figure' }, amount(line.toMix, step)),
+        make('td', null, amount(line.runningTotal, step)))))));
+}
+
+function nameOf(line) {
+  const known = ingredient(line.ingredient);
+  const form = known?.forms.length > 1 ? known.forms.find(candidate => candidate.id === line.form)?.name : null;
+  const name = known?.name ?? line.ingredient;
+  return form ? `${name}, ${form}` : name;
+}
