@@ -16,11 +16,11 @@ public static class Conversions
 {
     public const int MostItems = 1000;
 
-    /// <summary>One conversion, its members at the top of the document or the query.</summary>
-    public static Result<ConversionResponse> Compute(ConversionItemRequest request, Catalogue catalogue)
+    /// <summary>One conversion; in a query the amount's value and unit stand beside the other members.</summary>
+    public static Result<ConversionResponse> Compute(ConversionItemRequest request, Catalogue catalogue, bool isQuery = false)
     {
         var log = new FaultLog();
-        return log.ResultOf(Convert(request, catalogue, log.Root));
+        return log.ResultOf(Convert(request, catalogue, log.Root, isQuery ? log.Root : log.Root.At("amount")));
     }
 
     /// <summary>A whole card at once. A fault in one item spoils that item alone.</summary>
@@ -52,7 +52,7 @@ public static class Conversions
                 continue;
             }
 
-            var converted = Convert(item, catalogue, place);
+            var converted = Convert(item, catalogue, place, place.At("amount"));
             answers.Add(own.IsClean
                 ? new ConversionItemResponse(converted, null)
                 : new ConversionItemResponse(null, ErrorResponse.From(own)));
@@ -61,11 +61,10 @@ public static class Conversions
         return log.ResultOf(new ConversionsResponse(answers));
     }
 
-    private static ConversionResponse? Convert(ConversionItemRequest request, Catalogue catalogue, Place at)
+    private static ConversionResponse? Convert(ConversionItemRequest request, Catalogue catalogue, Place at, Place amountAt)
     {
         var ingredient = Lookup.Ingredient(request.Ingredient, catalogue, at.At("ingredient"));
         var form = Lookup.Form(request.Form, ingredient, at.At("form"));
-        var amountAt = at.At("amount");
         var amount = Reader.Amount(request.Amount, amountAt, Bounds.Conversion, isRequired: true, Dimension.Mass, Dimension.Volume);
         var to = Reader.Unit(request.To, at.At("to"), Dimension.Mass, Dimension.Volume);
         if (ingredient is null || amount is null || to is null || (request.Form is not null && form is null))

@@ -37,6 +37,7 @@ namespace RubLab.Contracts.Json;
 [JsonSerializable(typeof(IngredientResponse))]
 [JsonSerializable(typeof(ListResponse<CutSummary>))]
 [JsonSerializable(typeof(CutResponse))]
+[JsonSerializable(typeof(ChangesResponse))]
 [JsonSerializable(typeof(double))]
 [JsonSerializable(typeof(string[]))]
 public sealed partial class RubLabJson : JsonSerializerContext;

@@ -1,0 +1,34 @@
+using RubLab.Api.Http;
+using RubLab.Contracts.Faults;
+
+namespace RubLab.Api.Endpoints;
+
+/// <summary>Metadata the routes share.</summary>
+internal static class RouteExtensions
+{
+    /// <summary>Names the operation for clients and says what it does.</summary>
+    public static RouteHandlerBuilder Described(this RouteHandlerBuilder route, string operationId, string summary, string description = "") =>
+        route.WithName(operationId).WithSummary(summary).WithDescription(description);
+
+    /// <summary>Documents problem answers; those of every route (key, size, store) are added to each.</summary>
+    public static RouteHandlerBuilder Refuses(this RouteHandlerBuilder route, params ReadOnlySpan<ProblemType> types)
+    {
+        foreach (var type in types)
+        {
+            route.Produces<Problem>(type.Status, Problems.MediaType);
+        }
+
+        return route
+            .Produces<Problem>(ProblemTypes.KeyNeeded.Status, Problems.MediaType)
+            .Produces<Problem>(ProblemTypes.NotAllowed.Status, Problems.MediaType)
+            .Produces<Problem>(ProblemTypes.NotAcceptable.Status, Problems.MediaType)
+            .Produces<Problem>(ProblemTypes.Unavailable.Status, Problems.MediaType);
+    }
+
+    /// <summary>Documents the problems of a body: unreadable, too large, of another type, breaking rules.</summary>
+    public static RouteHandlerBuilder TakesBody(this RouteHandlerBuilder route) => route
+        .Produces<Problem>(ProblemTypes.Unreadable.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.TooLarge.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.UnsupportedMediaType.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.Unprocessable.Status, Problems.MediaType);
+}

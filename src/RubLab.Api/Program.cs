@@ -1,0 +1,56 @@
+using RubLab.Api.Endpoints;
+using RubLab.Api.Hosting;
+using RubLab.Api.Http;
+using RubLab.Api.OpenApi;
+using RubLab.Storage;
+using RubLab.Storage.Refusals;
+
+var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+var settings = HostSettings.From(builder.Configuration);
+if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]) && !builder.Configuration.GetSection("Kestrel:Endpoints").Exists())
+{
+    builder.WebHost.UseUrls(HostSettings.DefaultUrl);
+}
+
+try
+{
+    var catalogue = SeedFolder.ReadCatalogue();
+    await using var database = await Database.OpenSqliteAsync(settings.DataPath, TimeProvider.System);
+    var cursorKey = await StoreSetup.PrepareAsync(database, catalogue, settings.Key);
+    if (settings.NewKeyName is { } name)
+    {
+        Console.WriteLine(await StoreSetup.IssueKeyAsync(database, name));
+        return 0;
+    }
+
+    builder.AddRubLab();
+    builder.Services.AddSingleton(catalogue).AddSingleton(database).AddSingleton(new Cursors(cursorKey));
+
+    await using var app = builder.Build();
+    app.UseRubLab();
+    var api = app.MapGroup("/v1");
+    api.MapUnits();
+    api.MapSources();
+    api.MapIngredients();
+    api.MapCuts();
+    api.MapConversions();
+    api.MapFormulas();
+    api.MapChanges();
+    api.MapBatchSheets();
+    api.MapSaltChecks();
+    app.MapHealth();
+    app.MapProblems();
+    app.MapOpenApi();
+    app.UseSwaggerUI(ui => ui.SwaggerEndpoint(OpenApiSetup.Path, "RubLab v1"));
+
+    await app.StartAsync();
+    await Exposure.CheckAsync(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>(), database);
+    Console.WriteLine(Welcome.Text(app.Urls, settings.DataPath, catalogue.Version));
+    await app.WaitForShutdownAsync();
+    return 0;
+}
+catch (Exception e) when (e is SetupException or StorageException or IOException)
+{
+    Console.Error.WriteLine($"RubLab cannot start: {e.Message}");
+    return 1;
+}

@@ -1,0 +1,8 @@
+namespace RubLab.Storage;
+
+/// <summary>What a unit of work is for, told at its start: a reader never waits for a writer, a writer takes its turn at once.</summary>
+public enum Intent
+{
+    Read,
+    Write,
+}

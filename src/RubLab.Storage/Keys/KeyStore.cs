@@ -1,0 +1,107 @@
+using RubLab.Storage.Engines;
+
+namespace RubLab.Storage.Keys;
+
+/// <summary>Bearer keys, each tied to one kitchen and kept only as a hash.</summary>
+public sealed class KeyStore
+{
+    /// <summary>Twenty characters drawn at random are beyond guessing; a word is not, and the fast hash would not protect it.</summary>
+    public const int ShortestAcceptedKey = 20;
+
+    private const string Insert = """
+        INSERT INTO keys (kitchen_id, id, name, hash, scopes, created_at, revoked_at)
+        VALUES (@kitchenId, @id, @name, @hash, @scopes, @Now, NULL)
+        """;
+
+    private readonly Session _session;
+
+    internal KeyStore(Session session)
+    {
+        _session = session;
+    }
+
+    /// <summary>Draws a new key; its text is in the answer and nowhere else.</summary>
+    public async Task<IssuedKey> IssueAsync(string kitchenId, string name, IReadOnlyCollection<string> scopes, CancellationToken cancellation = default)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(name);
+        var plainKey = PlainKey.Draw();
+        var row = await _session.WriteReturningAsync<KeyRow>(
+            $"{Insert} RETURNING {KeyRow.Columns}",
+            new { kitchenId, id = NewId(), name, hash = PlainKey.Hash(plainKey), scopes = Join(scopes), _session.Now },
+            cancellation);
+        return new IssuedKey(row!.ToKey(), plainKey);
+    }
+
+    /// <summary>Registers a key given in the server's configuration; doing so again only brings its name and scopes up to date.</summary>
+    public async Task<KeyAcceptance> AcceptAsync(
+        string kitchenId, string name, string plainKey, IReadOnlyCollection<string> scopes, CancellationToken cancellation = default)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(name);
+        ArgumentNullException.ThrowIfNull(plainKey);
+        if (plainKey.Length < ShortestAcceptedKey)
+        {
+            return KeyAcceptance.TooShort;
+        }
+
+        var row = await _session.WriteReturningAsync<KeyRow>(
+            $"""
+            {Insert}
+            ON CONFLICT (hash) DO UPDATE SET name = excluded.name, scopes = excluded.scopes WHERE keys.kitchen_id = excluded.kitchen_id
+            RETURNING {KeyRow.Columns}
+            """,
+            new { kitchenId, id = NewId(), name, hash = PlainKey.Hash(plainKey), scopes = Join(scopes), _session.Now },
+            cancellation);
+        return row switch
+        {
+            null => KeyAcceptance.HeldByAnotherKitchen,
+            { RevokedAt: not null } => KeyAcceptance.Revoked,
+            _ => KeyAcceptance.Accepted,
+        };
+    }
+
+    /// <summary>The key of that text; null if it was never known or is revoked.</summary>
+    public async Task<AccessKey?> FindAsync(string plainKey, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(plainKey);
+        var row = await _session.FirstAsync<KeyRow>(
+            $"SELECT {KeyRow.Columns} FROM keys WHERE hash = @hash AND revoked_at IS NULL",
+            new { hash = PlainKey.Hash(plainKey) },
+            cancellation);
+        return row?.ToKey();
+    }
+
+    /// <summary>All keys of a kitchen, the revoked ones too, oldest first.</summary>
+    public Task<IReadOnlyList<AccessKey>> ListAsync(string kitchenId, CancellationToken cancellation = default) =>
+        _session.ListAsync<KeyRow, AccessKey>(
+            $"SELECT {KeyRow.Columns} FROM keys WHERE kitchen_id = @kitchenId ORDER BY created_at, id",
+            new { kitchenId },
+            row => row.ToKey(),
+            cancellation);
+
+    /// <summary>True if this call revoked it; false if there is no such key or it was revoked before.</summary>
+    public async Task<bool> RevokeAsync(string kitchenId, string id, CancellationToken cancellation = default) =>
+        await _session.WriteAsync(
+            "UPDATE keys SET revoked_at = @Now WHERE kitchen_id = @kitchenId AND id = @id AND revoked_at IS NULL",
+            new { kitchenId, id, _session.Now },
+            cancellation) == 1;
+
+    /// <summary>Whether any kitchen has a key that still opens it.</summary>
+    public async Task<bool> AnyAsync(CancellationToken cancellation = default) =>
+        await _session.NumberAsync("SELECT COUNT(*) FROM (SELECT id FROM keys WHERE revoked_at IS NULL LIMIT 1) AS usable", null, cancellation) > 0;
+
+    private static string NewId() => Guid.CreateVersion7().ToString("n");
+
+    private static string Join(IReadOnlyCollection<string> scopes)
+    {
+        ArgumentNullException.ThrowIfNull(scopes);
+        foreach (var scope in scopes)
+        {
+            if (scope.Length == 0 || scope.Any(char.IsWhiteSpace))
+            {
+                throw new ArgumentException($"'{scope}' is not a scope: a scope is one word.", nameof(scopes));
+            }
+        }
+
+        return string.Join(' ', scopes);
+    }
+}
