@@ -26,6 +26,7 @@ export function showFaults(faults) {
     }
     if (own.length > 0) {
       byId(field).setAttribute('aria-invalid', 'true');
+      byId(field).closest('details')?.setAttribute('open', '');
     } else {
       byId(field).removeAttribute('aria-invalid');
     }

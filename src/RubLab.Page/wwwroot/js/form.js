@@ -25,18 +25,24 @@ export class Form {
     for (const radio of document.getElementsByName('weightIs')) {
       radio.checked = radio.value === this.draft.weightIs;
     }
-    this.showTrim();
+    this.showWhatFollows();
   }
 
   take(field) {
     this.draft[field.name] = field.value;
-    this.showTrim();
+    this.showWhatFollows();
     byId('keeping').textContent = saveDraft(this.draft) ? '' : say('app.not-kept');
     this.onChange(field.name);
   }
 
-  showTrim() {
+  showWhatFollows() {
     byId('trimLoss-field').hidden = this.draft.weightIs !== 'purchase';
+    byId('more-summary').textContent = say('form.more', {
+      bareUnit: this.draft.bareUnit,
+      step: stepInWords(this.draft.weighingStep),
+      overage: this.draft.overage.trim() || say('form.blank'),
+      portion: this.draft.portion.trim() || say('form.blank'),
+    });
   }
 
   offerCuts(cuts) {

@@ -10,7 +10,7 @@ import { keepOffline } from './offline.js';
 import { cautionsOf, findingsOf } from './remarks.js';
 import { placeOf, readDraft } from './request.js';
 import { saltOf } from './salt.js';
-import { sheetOf, spokenSummary } from './sheet.js';
+import { sheetOf, spokenSummary, totalsInWords } from './sheet.js';
 import { fillTexts, say, sayCount } from './texts.js';
 
 const settleMs = 80;
@@ -65,17 +65,18 @@ async function showSheet() {
   const read = readDraft({ ...form.draft, formula: chosen?.id ?? '' });
   const answer = read.request && stored ? engine.computeSheet(read.request, { [chosen.id]: stored }) : {};
   const faults = read.faults.concat((answer.errors ?? []).map(
-    error => ({ ...placeOf(error.pointer, read.lineOfPiece), detail: error.detail })));
+    error => ({ ...placeOf(error.pointer, read.pieces), detail: error.detail })));
   showFaults(faults);
   byId('sheet-body').replaceChildren(...(answer.ok ? whole(answer.ok, read) : instead(read, faults)));
-  speak(faults.length > 0 ? inWords(faults[0]) : answer.ok ? spokenSummary(answer.ok, read.request) : '');
+  speak(faults.length > 0 ? inWords(faults[0]) : answer.ok ? spokenSummary(answer.ok, read) : '');
+  showAtOnce(answer.ok, read);
 }
 
 function whole(answer, read) {
   const leftOut = new Set(read.faults.map(fault => fault.line)).size;
   return [
     leftOut > 0 ? make('p', { class: 'flag' }, sayCount('sheet.left-out', leftOut)) : null,
-    ...sheetOf(answer, read.request),
+    ...sheetOf(answer, read),
     saltOf(answer.salt[0]),
     findingsOf(answer.findings),
     cautionsOf(answer.cautions),
@@ -90,6 +91,12 @@ function instead(read, faults) {
     make('p', null, say('sheet.empty')),
     make('ul', { class: 'missing' }, read.missing.map(field => make('li', null, say(`sheet.missing.${field}`)))),
   ];
+}
+
+// On a narrow screen the sheet begins below the form: its totals stay in sight.
+function showAtOnce(answer, read) {
+  byId('at-once').hidden = !answer;
+  byId('at-once').textContent = answer ? totalsInWords(answer, read) : '';
 }
 
 // Said once the cook has stopped writing, not at every key.

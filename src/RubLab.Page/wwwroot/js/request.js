@@ -3,7 +3,7 @@ import { readNumber } from './numbers.js';
 import { readPile } from './weights.js';
 
 /**
- * @returns {{request?: object, lineOfPiece: number[], faults: {field: string, line?: number, code: string, values: object}[], missing: string[]}}
+ * @returns {{request?: object, pieces: {written: string, line: number}[], faults: {field: string, line?: number, code: string, values: object}[], missing: string[]}}
  * no request while something is missing or a field other than the pile cannot be read; a pile line that cannot be
  * read is left out of it.
  */
@@ -40,9 +40,9 @@ export function readDraft(draft) {
   return {
     missing,
     faults,
-    lineOfPiece: pieces.map(piece => piece.line),
+    pieces,
     request: canCompute ? {
-      pile: [{ id: 'pile', cut: draft.cut, pieces: pieces.map(({ weight }) => ({ weight })), weightIs: draft.weightIs, trimLoss }],
+      pile: [{ cut: draft.cut, pieces: pieces.map(({ weight }) => ({ weight })), weightIs: draft.weightIs, trimLoss }],
       treatments: [{ formulaId: draft.formula }],
       weighingStep: { value: Number(stepValue), unit: stepUnit },
       overage,
@@ -62,10 +62,10 @@ const fields = [
 ];
 
 /** The field, and the line of the pile, that an error of the API is about. */
-export function placeOf(pointer, lineOfPiece) {
+export function placeOf(pointer, pieces) {
   const piece = /^\/pile\/0\/pieces\/(\d+)/.exec(pointer);
   return {
     field: fields.find(([pattern]) => pattern.test(pointer))?.[1] ?? 'formula',
-    line: piece ? lineOfPiece[Number(piece[1])] : undefined,
+    line: piece ? pieces[Number(piece[1])]?.line : undefined,
   };
 }

@@ -25,7 +25,7 @@ const poundsAndOunces = new RegExp(`^(\\d+)\\s*(\\p{L}+|#)\\.?\\s*,?\\s*(${numbe
  * Reads every line that says something.
  * @param {string} text what stands in the field.
  * @param {string} bareUnit the unit of a number that names none.
- * @returns {{pieces: {weight: {value: number, unit: string}, line: number}[], faults: {line: number, code: string, values: object}[]}}
+ * @returns {{pieces: {weight: {value: number, unit: string}, written: string, line: number}[], faults: {line: number, code: string, values: object}[]}}
  * lines are counted from 1.
  */
 export function readPile(text, bareUnit) {
@@ -45,7 +45,7 @@ export function readPile(text, bareUnit) {
       faults.push({ line, code: 'too-many', values: { most: mostPieces } });
     } else {
       for (let i = 0; i < read.count; i++) {
-        pieces.push({ weight: read.weight, line });
+        pieces.push({ weight: read.weight, written: read.written, line });
       }
     }
   });
@@ -68,7 +68,7 @@ function readWeight(written, bareUnit) {
   if (both && unitOf.get(both[2].toLowerCase()) === 'lb' && unitOf.get(both[4].toLowerCase()) === 'oz') {
     const ounces = readNumber(both[3]).value;
     return ounces < 16
-      ? { weight: { value: Number(both[1]) + ounces / 16, unit: 'lb' } }
+      ? { weight: { value: Number(both[1]) + ounces / 16, unit: 'lb' }, written }
       : { code: 'ounces' };
   }
   const one = single.exec(written);
@@ -88,7 +88,7 @@ function readWeight(written, bareUnit) {
   }
   return other !== undefined && !heavyUnits.has(unit)
     ? { code: 'either', values: { value, other, unit } }
-    : { weight: { value, unit } };
+    : { weight: { value, unit }, written: one[2] === undefined ? `${written} ${unit}` : written };
 }
 
 function shown(text) {
