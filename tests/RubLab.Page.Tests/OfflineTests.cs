@@ -10,7 +10,7 @@ public sealed partial class OfflineTests(Published published)
     [RequiresChromiumFact]
     public async Task After_one_visit_the_page_loads_and_computes_without_the_server()
     {
-        await using var server = await Server.StartAsync(published.Folder);
+        await using var server = await Server.StartAsync(published.Program);
         var formula = await Published.StoreExampleAsync(server);
         await using var bench = await Bench.OpenAsync(published.Browser, server.Address);
         await bench.EnterAsync(formula, "pork-shoulder", "4 x 3.6 kg", trimLoss: "8");
@@ -34,7 +34,7 @@ public sealed partial class OfflineTests(Published published)
     [RequiresChromiumFact]
     public async Task A_formula_changed_on_the_server_is_taken_at_the_next_look()
     {
-        await using var server = await Server.StartAsync(published.Folder);
+        await using var server = await Server.StartAsync(published.Program);
         var formula = await Published.StoreExampleAsync(server);
         await using var bench = await Bench.OpenAsync(published.Browser, server.Address);
         await bench.EnterAsync(formula, "pork-shoulder", "10 kg");

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Net.Http.Json;
 using System.Text.Json.Nodes;
 using Microsoft.Playwright;
@@ -12,6 +11,8 @@ public sealed class Published : IAsyncLifetime, IDisposable
     private IPlaywright? _playwright;
 
     public string Folder => _folder.At("api");
+
+    public string Program => Path.Combine(Folder, "RubLab.Api.dll");
 
     public Server Server { get; private set; } = null!;
 
@@ -27,8 +28,8 @@ public sealed class Published : IAsyncLifetime, IDisposable
             return;
         }
 
-        await PublishAsync();
-        Server = await Server.StartAsync(Folder);
+        await Dotnet.RunAsync("publish", "src/RubLab.Api", "-c", "Release", "-o", Folder);
+        Server = await Server.StartAsync(Program);
         ExampleFormula = await StoreExampleAsync(Server);
         _playwright = await Playwright.CreateAsync();
         Browser = await Chromium.LaunchAsync(_playwright);
@@ -60,28 +61,5 @@ public sealed class Published : IAsyncLifetime, IDisposable
         using var answer = await server.Http.PostAsync(new Uri("v1/formulas", UriKind.Relative), body);
         answer.EnsureSuccessStatusCode();
         return (await answer.Content.ReadFromJsonAsync<JsonNode>())!["id"]!.GetValue<string>();
-    }
-
-    private async Task PublishAsync()
-    {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, WorkingDirectory = Repository.Root };
-        foreach (var argument in (string[])["publish", "src/RubLab.Api", "-c", "Release", "-o", Folder, "-nodeReuse:false", "--nologo"])
-        {
-            start.ArgumentList.Add(argument);
-        }
-
-        // What the test host's own build left in the environment would lead this one astray.
-        foreach (var name in start.Environment.Keys.Where(k => k.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToList())
-        {
-            start.Environment.Remove(name);
-        }
-
-        using var publish = Process.Start(start)!;
-        var said = await publish.StandardOutput.ReadToEndAsync();
-        await publish.WaitForExitAsync();
-        if (publish.ExitCode != 0)
-        {
-            throw new InvalidOperationException($"Publishing failed:\n{said}");
-        }
     }
 }

@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace RubLab.Page.Tests.Harness;
 
-/// <summary>The published API as a process of its own, on a free loopback port with its own data file.</summary>
+/// <summary>The API as a process of its own, on a free loopback port with its own data file.</summary>
 public sealed class Server : IAsyncDisposable
 {
     private const string Greeting = "RubLab is at ";
@@ -24,12 +24,12 @@ public sealed class Server : IAsyncDisposable
     public HttpClient Http { get; }
 
     /// <summary>Starts it and waits until it says where it is.</summary>
-    /// <param name="folder">The published output.</param>
-    public static async Task<Server> StartAsync(string folder)
+    /// <param name="program">The API's assembly, published or only built.</param>
+    public static async Task<Server> StartAsync(string program)
     {
         var data = new TemporaryFolder();
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, WorkingDirectory = folder };
-        foreach (var argument in (string[])[Path.Combine(folder, "RubLab.Api.dll"), "--urls", "http://127.0.0.1:0", "--data", data.At("kitchen.db")])
+        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, WorkingDirectory = data.Path };
+        foreach (var argument in (string[])[program, "--urls", "http://127.0.0.1:0", "--data", data.At("kitchen.db")])
         {
             start.ArgumentList.Add(argument);
         }
