@@ -5,6 +5,11 @@ using RubLab.Api.OpenApi;
 using RubLab.Storage;
 using RubLab.Storage.Refusals;
 
+if (args is ["--health", var address])
+{
+    return await HealthProbe.AskAsync(address);
+}
+
 var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
 var settings = HostSettings.From(builder.Configuration);
 if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]) && !builder.Configuration.GetSection("Kestrel:Endpoints").Exists())

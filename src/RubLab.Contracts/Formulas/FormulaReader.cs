@@ -12,8 +12,10 @@ public static class FormulaReader
 {
     private static readonly Bounds Fraction = new(0, 1, true, "");
 
+    /// <summary>The formula, or none when anything about it is at fault.</summary>
     public static Formula? Read(FormulaRequest request, Catalogue catalogue, Place at)
     {
+        var before = at.Log.Count;
         var kind = Vocabulary.Kinds.Read(request.Kind, at.At("kind"));
         if (request.Kind is null)
         {
@@ -33,7 +35,7 @@ public static class FormulaReader
             Base = ratioBase,
             Dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit),
             DoseUnit = doseUnit,
-            WrittenForGrams = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass),
+            WrittenForGrams = ReadWrittenFor(request.WrittenFor, at.At("writtenFor")),
             WrittenForIs = Vocabulary.Weights.Read(request.WrittenForIs, at.At("writtenForIs"), WeightBasis.Green).GetValueOrDefault(),
             Lines = ReadLines(request.Lines, catalogue, at.At("lines")),
         };
@@ -42,8 +44,14 @@ public static class FormulaReader
             at.At("writtenForIs").Fault("needs-other", "writtenForIs says what writtenFor is; give writtenFor too.");
         }
 
-        return Formula.Create(draft, at);
+        var formula = Formula.Create(draft, at);
+        return at.Log.Count == before ? formula : null;
     }
+
+    // A weight that could not be read has its fault; any weight in its place keeps it from counting as missing as well.
+    private static double? ReadWrittenFor(QuantityRequest? writtenFor, Place at) => writtenFor is null
+        ? null
+        : Reader.Amount(writtenFor, at, Bounds.MeatGrams, isRequired: false, Dimension.Mass) ?? Bounds.MeatGrams.Highest;
 
     private static double? ReadDose(QuantityRequest? dose, RatioBase ratioBase, Place at, out Unit? unit)
     {
@@ -53,20 +61,13 @@ public static class FormulaReader
             return null;
         }
 
-        unit = Reader.Unit(dose.Unit, at.At("unit"), ratioBase == RatioBase.Area ? Dimension.Coverage : Dimension.Ratio);
-        if (dose.Value is not { } value)
-        {
-            Reader.Missing(at.At("value"));
-            return null;
-        }
-
-        if (unit is null)
-        {
-            return null;
-        }
-
-        var bounds = ratioBase == RatioBase.Area ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram;
-        return Reader.Within(value, unit, bounds, at.At("value")) is null ? null : value;
+        var isArea = ratioBase == RatioBase.Area;
+        var value = Reader.Authored(
+            dose, at, _ => isArea ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram, out unit,
+            isArea ? Dimension.Coverage : Dimension.Ratio);
+        // A dose that could not be read has its fault; with a unit it does not count as missing as well.
+        unit ??= UnitTable.Get(FormulaAnswers.UnitOf(ratioBase));
+        return value;
     }
 
     private static List<FormulaLineDraft> ReadLines(IReadOnlyList<FormulaLineRequest?>? lines, Catalogue catalogue, Place at)
@@ -115,18 +116,9 @@ public static class FormulaReader
         double? amount = null;
         if (line.Amount is { } authored)
         {
-            unit = Reader.Unit(
-                authored.Unit, amountAt.At("unit"),
+            amount = Reader.Authored(
+                authored, amountAt, u => u.Dimension == Dimension.Ratio ? Bounds.LineRatio : Bounds.CardAmount, out unit,
                 Dimension.Mass, Dimension.Volume, Dimension.Ratio, Dimension.PartsByMass, Dimension.PartsByVolume);
-            if (authored.Value is not { } value)
-            {
-                Reader.Missing(amountAt.At("value"));
-            }
-            else if (unit is not null)
-            {
-                var bounds = unit.Dimension == Dimension.Ratio ? Bounds.DoseGramsPerKilogram with { LowestIsAllowed = true } : Bounds.CardAmount;
-                amount = Reader.Within(value, unit, bounds, amountAt.At("value")) is null ? null : value;
-            }
         }
 
         return new FormulaLineDraft(

@@ -40,6 +40,26 @@ internal static class Reader
         return Within(value, unit, bounds, at.At("value"));
     }
 
+    /// <summary>A quantity kept as sent: its number, checked in base units, and its unit.</summary>
+    public static double? Authored(
+        QuantityRequest quantity, Place at, Func<Unit, Bounds> boundsOf, out Unit? unit, params ReadOnlySpan<Dimension> dimensions)
+    {
+        unit = Unit(quantity.Unit, at.At("unit"), dimensions);
+        if (quantity.Value is not { } value)
+        {
+            Missing(at.At("value"));
+            return null;
+        }
+
+        if (unit is null)
+        {
+            Finite(value, at.At("value"));
+            return null;
+        }
+
+        return Within(value, unit, boundsOf(unit), at.At("value")) is null ? null : value;
+    }
+
     /// <summary>A percentage: a ratio, whose base unit is g/kg, as percent.</summary>
     public static double? Percent(QuantityRequest? quantity, Place at, Bounds bounds)
     {
@@ -104,23 +124,26 @@ internal static class Reader
             return null;
         }
 
-        var allowed = UnitTable.SymbolsOf(dimensions);
-        if (!UnitTable.TryFind(symbol, out var unit))
-        {
-            at.Fault(
-                "unknown-unit", $"'{Shown.Text(symbol)}' is not a unit. Here: {string.Join(", ", allowed)}.",
-                ("value", Shown.Text(symbol)), ("allowed", allowed.ToArray()));
-            return null;
-        }
-
-        if (dimensions.Contains(unit.Dimension))
+        var isKnown = UnitTable.TryFind(symbol, out var unit);
+        if (isKnown && dimensions.Contains(unit!.Dimension))
         {
             return unit;
         }
 
-        at.Fault(
-            "unit-not-allowed", $"{symbol} does not fit here. Allowed: {string.Join(", ", allowed)}.",
-            ("value", symbol), ("allowed", allowed.ToArray()));
+        var allowed = UnitTable.SymbolsOf(dimensions).ToArray();
+        if (isKnown)
+        {
+            at.Fault(
+                "unit-not-allowed", $"{symbol} does not fit here. Allowed: {string.Join(", ", allowed)}.",
+                ("value", symbol), ("allowed", allowed));
+        }
+        else
+        {
+            at.Fault(
+                "unknown-unit", $"'{Shown.Text(symbol)}' is not a unit. Here: {string.Join(", ", allowed)}.",
+                ("value", Shown.Text(symbol)), ("allowed", allowed));
+        }
+
         return null;
     }
 
@@ -246,7 +269,7 @@ internal static class Reader
         "out-of-range",
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{value} {unit} is out of range: {(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
+            $"{value} {unit} is out of range: {(bounds.OrNothing ? "0, or " : "")}{(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
         ("value", value), ("lowest", bounds.Lowest), ("highest", bounds.Highest), ("unit", bounds.Unit));
 
     private static bool IsWellFormed(string text)

@@ -143,7 +143,13 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
 
         for (var i = 0; i < on.Count; i++)
         {
-            var line = IndexOf(on[i]);
+            if (on[i] is not { } id)
+            {
+                Reader.Missing(at.At(i));
+                continue;
+            }
+
+            var line = IndexOf(id);
             if (line < 0 && pile.Contains(null))
             {
                 // It may name the line that could not be read; that line has its fault already.
@@ -152,11 +158,11 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
 
             if (line < 0)
             {
-                at.At(i).Fault("unknown-line", $"The pile has no line '{Shown.Text(on[i] ?? "")}'.", ("value", Shown.Text(on[i] ?? "")));
+                at.At(i).Fault("unknown-line", $"The pile has no line '{Shown.Text(id)}'.", ("value", Shown.Text(id)));
             }
             else if (lines.Contains(line))
             {
-                at.At(i).Fault("duplicate-id", $"'{on[i]}' is named twice.", ("value", on[i]!));
+                at.At(i).Fault("duplicate-id", $"'{id}' is named twice.", ("value", id));
             }
             else
             {
@@ -168,7 +174,7 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
         return lines;
     }
 
-    private int IndexOf(string? id)
+    private int IndexOf(string id)
     {
         for (var i = 0; i < pile.Count; i++)
         {

@@ -8,6 +8,9 @@ public sealed record Formula
 {
     public const int MostLines = 100;
 
+    // In base units; below this the quotients of shares and doses underflow.
+    private const double LeastAmount = 1e-300;
+
     private Formula()
     {
     }
@@ -130,9 +133,12 @@ public sealed record Formula
         }
     }
 
+    private static bool IsNothing(FormulaLineDraft line) =>
+        line.Amount is { } amount && (line.Unit?.ToBase(amount) ?? amount) < LeastAmount;
+
     private static void CheckLines(FormulaDraft draft, AuthoringMode? mode, Place at)
     {
-        if (draft.Lines.Count > 0 && draft.Lines.All(l => l.Amount is 0))
+        if (draft.Lines.Count > 0 && draft.Lines.All(IsNothing))
         {
             at.At("lines").Fault("all-zero", "Every line is zero: there is nothing to weigh.");
         }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Remarks;
 
@@ -6,6 +7,9 @@ namespace RubLab.Core.Scaling;
 /// <summary>A stack of treatments scaled to a pile: linear in the pieces, exact to the weighing step.</summary>
 public sealed class BatchSheet
 {
+    // A total that is half a step but for the last bits of its factors is half a step, and goes up.
+    private const double HalfUp = 1 + 1e-14;
+
     private BatchSheet(SheetRequest request, IReadOnlyList<TreatmentSheet> treatments)
     {
         Request = request;
@@ -29,6 +33,12 @@ public sealed class BatchSheet
         for (var t = 0; t < Treatments.Count; t++)
         {
             var sheet = Treatments[t];
+            if (sheet.LostSteps > 0)
+            {
+                Notice(sheet.LostSteps, pointerOf(t), catalogue, findings);
+                continue;
+            }
+
             var smallestPiece = SmallestAboveZero(sheet.PieceSteps);
             var smallestLine = SmallestAboveZero(sheet.LineSteps);
             Notice(smallestPiece, pointerOf(t), catalogue, findings);
@@ -39,7 +49,7 @@ public sealed class BatchSheet
         }
     }
 
-    private void Notice(long steps, string pointer, Catalogue catalogue, FindingLog findings)
+    private void Notice(double steps, string pointer, Catalogue catalogue, FindingLog findings)
     {
         var limit = catalogue.Constants.CoarseStepPercent;
         if (steps <= 0 || 100.0 / steps <= limit)
@@ -48,14 +58,33 @@ public sealed class BatchSheet
         }
 
         var step = Request.Step;
-        var unit = step.Unit.Symbol;
         findings.Add(
             "scale-too-coarse", pointer, null,
-            ("amount", $"{step.ValueOf(steps):0.###} {unit}"),
-            ("step", $"{step.Value:0.###} {unit}"),
+            ("amount", InWords(steps)),
+            ("step", InWords(1)),
             ("percent", Math.Round(100.0 / steps, 1)),
-            ("suggestedStep", $"{step.ValueOf(steps) * limit / 100:0.###} {unit}"),
+            ("suggestedStep", InWords(steps * limit / 100)),
             ("multiple", Math.Ceiling(100 / limit / steps)));
+
+        string InWords(double amount)
+        {
+            var value = amount * step.Value;
+            return value.ToString(value < 1 ? "G3" : "0.###", CultureInfo.InvariantCulture) + " " + step.Unit.Symbol;
+        }
+    }
+
+    private static double LeastLost(ReadOnlySpan<double> exact, ReadOnlySpan<long> whole)
+    {
+        double least = 0;
+        for (var i = 0; i < exact.Length; i++)
+        {
+            if (whole[i] == 0 && exact[i] > 0 && (least == 0 || exact[i] < least))
+            {
+                least = exact[i];
+            }
+        }
+
+        return least;
     }
 
     private static long SmallestAboveZero(IReadOnlyList<long> steps)
@@ -80,7 +109,9 @@ public sealed class BatchSheet
         var exact = new double[count];
         var stepsPerGreenGram = treatment.DoseCounted / 1000 * treatment.Applications / request.Step.Grams;
         var at = 0;
-        double sum = 0;
+
+        // Summed with the lost bits carried along (Kahan), so that pieces in another order do not tip a half step.
+        double sum = 0, carried = 0;
         foreach (var line in treatment.OnLines)
         {
             var greens = pile.GreenGramsOf(line);
@@ -90,16 +121,19 @@ public sealed class BatchSheet
             {
                 indexes[at] = pile.FirstPieceOf(line) + piece;
                 exact[at] = perGreen * greens[piece] * factors[piece];
-                sum += exact[at];
+                var next = exact[at] - carried;
+                var grown = sum + next;
+                carried = grown - sum - next;
+                sum = grown;
             }
         }
 
-        var onMeat = WholeSteps.Nearest(sum);
+        var onMeat = WholeSteps.Nearest(sum * HalfUp);
         var pieceSteps = new long[count];
         WholeSteps.Split(exact, onMeat, pieceSteps);
 
         var exactMix = sum * (1 + (request.OveragePercent / 100));
-        var toMix = WholeSteps.Nearest(exactMix);
+        var toMix = WholeSteps.Nearest(exactMix * HalfUp);
         var lines = treatment.Ratios.Lines;
         var exactLines = new double[lines.Count];
         for (var i = 0; i < exactLines.Length; i++)
@@ -109,7 +143,9 @@ public sealed class BatchSheet
 
         var lineSteps = new long[lines.Count];
         WholeSteps.Split(exactLines, toMix, lineSteps);
-        return new TreatmentSheet(treatment, indexes, pieceSteps, onMeat, lineSteps, toMix);
+        double lostPiece = LeastLost(exact, pieceSteps), lostLine = LeastLost(exactLines, lineSteps);
+        var lost = lostPiece > 0 && lostLine > 0 ? Math.Min(lostPiece, lostLine) : Math.Max(lostPiece, lostLine);
+        return new TreatmentSheet(treatment, indexes, pieceSteps, onMeat, lineSteps, toMix, lost);
     }
 
     private static double BaseOf(Treatment treatment, Pile pile, int line)

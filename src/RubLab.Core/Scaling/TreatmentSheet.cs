@@ -3,7 +3,7 @@ namespace RubLab.Core.Scaling;
 /// <summary>What to weigh for one treatment, in whole weighing steps.</summary>
 public sealed class TreatmentSheet
 {
-    internal TreatmentSheet(Treatment treatment, int[] pieceIndexes, long[] pieceSteps, long onMeatSteps, long[] lineSteps, long toMixSteps)
+    internal TreatmentSheet(Treatment treatment, int[] pieceIndexes, long[] pieceSteps, long onMeatSteps, long[] lineSteps, long toMixSteps, double lostSteps)
     {
         Treatment = treatment;
         PieceIndexes = pieceIndexes;
@@ -11,6 +11,7 @@ public sealed class TreatmentSheet
         OnMeatSteps = onMeatSteps;
         LineSteps = lineSteps;
         ToMixSteps = toMixSteps;
+        LostSteps = lostSteps;
     }
 
     public Treatment Treatment { get; }
@@ -28,4 +29,7 @@ public sealed class TreatmentSheet
 
     /// <summary>What goes on the meat and the overage.</summary>
     public long ToMixSteps { get; }
+
+    /// <summary>The least amount of a piece or a line that is above zero and comes to no whole step; zero where there is none.</summary>
+    internal double LostSteps { get; }
 }

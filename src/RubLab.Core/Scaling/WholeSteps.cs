@@ -10,7 +10,12 @@ public static class WholeSteps
     private const int Buckets = 1 << DigitBits;
 
     /// <summary>The nearest whole number of steps, half up.</summary>
-    public static long Nearest(double exactSteps) => (long)Math.Floor(exactSteps + 0.5);
+    public static long Nearest(double exactSteps)
+    {
+        // Adding a half first would itself round: up from just below a half, and to even numbers above 2^52.
+        var down = Math.Floor(exactSteps);
+        return (long)down + (exactSteps - down >= 0.5 ? 1 : 0);
+    }
 
     /// <summary>Splits a total over amounts in time linear in their number.</summary>
     /// <param name="exactSteps">The amounts in steps, not negative.</param>
