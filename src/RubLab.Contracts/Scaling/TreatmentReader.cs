@@ -123,7 +123,15 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
             return null;
         }
 
-        return FormulaReader.Read(stored, catalogue, formulaAt);
+        // It was sound when it was stored; should a later edition find fault with it, the sender can only name it.
+        var own = new FaultLog();
+        var formula = FormulaReader.Read(stored, catalogue, own.Root);
+        if (formula is null)
+        {
+            formulaAt.Fault("formula-not-sound", $"The stored formula '{id}' is not sound: {own.Faults[0].Detail}", ("value", id));
+        }
+
+        return formula;
     }
 
     private List<int> ReadOn(IReadOnlyList<string?>? on, Place at)

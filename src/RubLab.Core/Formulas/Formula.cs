@@ -127,6 +127,11 @@ public sealed record Formula
             at.At("writtenFor").Fault(
                 "written-for-required", "Amounts need the weight of meat they were written for (writtenFor), or a dose.");
         }
+        else if (mode is AuthoringMode.Amounts && draft is { WrittenForIs: WeightBasis.Purchase, Base: not RatioBase.Green })
+        {
+            at.At("writtenForIs").Fault(
+                "base-unknown", "A card written for meat as bought stands on the raw meat: it cannot have a base of cooked weight, portions or area.");
+        }
         else if (draft.Base == RatioBase.Area)
         {
             at.At("dose").Fault("dose-required", "A formula by area needs its dose in g/100cm2.");
