@@ -14,7 +14,7 @@ public static class Services
     // Twice what a browser sends: a path or cursor that is merely too long is then answered as one that names nothing.
     private const int LongestRequestLine = 16 * 1024;
 
-    public static WebApplicationBuilder AddRubLab(this WebApplicationBuilder builder)
+    public static WebApplicationBuilder AddRubLab(this WebApplicationBuilder builder, HostSettings settings)
     {
         builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
 
@@ -39,6 +39,7 @@ public static class Services
             json.MaxDepth = RubLabJson.Default.Options.MaxDepth;
         });
         builder.Services.AddExceptionHandler<UnreadableRequests>();
+        builder.Services.AddRateLimits(settings);
         builder.Services.AddRubLabOpenApi();
         return builder;
     }
@@ -56,6 +57,7 @@ public static class Services
         app.UseMiddleware<HeadRequests>();
         app.UseRouting();
         app.UseMiddleware<Access>();
+        app.UseRateLimiter();
         app.UseMiddleware<Acceptable>();
         app.UseMiddleware<KnownQuery>();
         app.UseMiddleware<JsonBodies>();

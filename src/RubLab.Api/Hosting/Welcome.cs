@@ -1,16 +1,12 @@
-using RubLab.Api.Http;
-
 namespace RubLab.Api.Hosting;
 
 /// <summary>What the server says when it is up: where it is, where its data is, and one request to try.</summary>
 public static class Welcome
 {
-    public static string Text(IEnumerable<string> addresses, string dataPath, string dataVersion)
+    public static string Text(IEnumerable<string> addresses, bool needsKey, string dataPath, string dataVersion)
     {
         var address = Reachable(addresses.FirstOrDefault() ?? HostSettings.DefaultUrl);
-        var key = Uri.TryCreate(address, UriKind.Absolute, out var uri) && Loopback.IsLocalName(uri.Host)
-            ? ""
-            : " -H 'Authorization: Bearer YOUR-KEY'";
+        var key = needsKey ? " -H 'Authorization: Bearer YOUR-KEY'" : "";
         return $$$"""
 
             RubLab is at {{{address}}}  (the bench page; the API under /v1, described at /swagger)
@@ -21,7 +17,7 @@ public static class Welcome
             """;
     }
 
-    // Listening on every address includes this machine's own, where the request works without a key.
+    // Listening on every address includes this machine's own.
     private static string Reachable(string address) => address
         .Replace("//0.0.0.0", "//127.0.0.1", StringComparison.Ordinal)
         .Replace("//[::]", "//[::1]", StringComparison.Ordinal);
