@@ -31,7 +31,7 @@ public sealed partial class ProblemsPageTests
     private static partial Regex NotedAtAPlace();
 
     // Problems.Of(type, pointer, "code", ...) and Fault(pointer, "code", ...).
-    [GeneratedRegex("""(?:Problems\.Of\(\s*ProblemTypes\.\w+,|\bFault\()\s*(?:""|[\w.]+(?:\([^()"]*\))?)\s*,\s*"([a-z-]+)"\s*,""")]
+    [GeneratedRegex("""(?:Problems\.Of\(\s*ProblemTypes\.\w+,|\bFault\()\s*(?:""|[\w.]+(?:\([^()]*\))?)\s*,\s*"([a-z-]+)"\s*,""")]
     private static partial Regex WrittenAsAProblem();
 
     [GeneratedRegex(@"^\| `([a-z-]+)` \|", RegexOptions.Multiline)]
