@@ -25,7 +25,7 @@ internal static class ExampleBodies
 
     public static ConversionsRequest Card() => Read(RubLabJson.Default.ConversionsRequest, """
         { "items": [ { "ingredient": "paprika", "form": "ground", "amount": { "value": 0.25, "unit": "cup" }, "to": "g" },
-                     { "ingredient": "salt", "form": "table", "amount": { "value": 3, "unit": "spoons" }, "to": "g" } ] }
+                     { "ingredient": "black-pepper", "form": "smoked", "amount": { "value": 2, "unit": "tbsp" }, "to": "g" } ] }
         """);
 
     public static BatchSheetRequest Pile() => Read(RubLabJson.Default.BatchSheetRequest, """

@@ -63,7 +63,7 @@ internal static class ReferenceExamples
         var card = ExampleBodies.Card();
         return new OperationExample
         {
-            Summary = "Part of an old card, one line of it unclear",
+            Summary = "Two lines of an old card, one of them in a form nobody knows",
             Body = JsonSerializer.SerializeToNode(card, RubLabJson.Default.ConversionsRequest),
             Answer = JsonSerializer.SerializeToNode(Conversions.Compute(card, catalogue).Value!, RubLabJson.Default.ConversionsResponse),
             Refusal = Problems.Of(Conversions.Compute(new ConversionsRequest { Items = [] }, catalogue).Log),
