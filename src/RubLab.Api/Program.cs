@@ -54,7 +54,7 @@ try
     await app.WaitForShutdownAsync();
     return 0;
 }
-catch (Exception e) when (e is SetupException or StorageException or IOException)
+catch (Exception e) when (e is SetupException or StorageException or IOException or FormatException)
 {
     Console.Error.WriteLine($"RubLab cannot start: {e.Message}");
     return 1;

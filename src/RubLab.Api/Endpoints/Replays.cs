@@ -11,8 +11,8 @@ namespace RubLab.Api.Endpoints;
 /// <summary>Idempotency-Key: a create sent twice is done once, and the second sender gets the first answer.</summary>
 internal static class Replays
 {
-    private const string Header = "Idempotency-Key";
-    private const int LongestKey = 200;
+    public const string Header = "Idempotency-Key";
+    public const int LongestKey = 200;
 
     /// <summary>The key, or null when none was sent; false with a refusal when it is no key.</summary>
     public static bool TryReadKey(HttpContext http, out string? key, [NotNullWhen(false)] out IResult? refusal)

@@ -11,13 +11,20 @@ public static class Services
 {
     private const long LargestBody = 4 * 1024 * 1024;
 
+    // Twice what a browser sends: a path or cursor that is merely too long is then answered as one that names nothing.
+    private const int LongestRequestLine = 16 * 1024;
+
     public static WebApplicationBuilder AddRubLab(this WebApplicationBuilder builder)
     {
         builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
+
+        // Why it cannot start is said in one line by the program itself.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = LargestBody;
+            kestrel.Limits.MaxRequestLineSize = LongestRequestLine;
         });
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);
         builder.Services.Configure<JsonOptions>(o =>
@@ -40,13 +47,18 @@ public static class Services
     public static WebApplication UseRubLab(this WebApplication app)
     {
         app.UseExceptionHandler(handler => handler.Run(http => Problems.WriteAsync(http, ProblemTypes.Broken)));
-        app.UseStatusCodePages(context => context.HttpContext.Response.HasStarted
-            ? Task.CompletedTask
-            : Problems.WriteAsync(context.HttpContext, ProblemTypes.OfStatus(context.HttpContext.Response.StatusCode)));
+        app.UseStatusCodePages(context =>
+        {
+            HeadRequests.AddToAllow(context.HttpContext.Response.Headers);
+            return Problems.WriteAsync(context.HttpContext, ProblemTypes.OfStatus(context.HttpContext.Response.StatusCode));
+        });
         app.UseMiddleware<SafetyHeaders>();
+        app.UseMiddleware<HeadRequests>();
         app.UseRouting();
         app.UseMiddleware<Access>();
         app.UseMiddleware<Acceptable>();
+        app.UseMiddleware<KnownQuery>();
+        app.UseMiddleware<JsonBodies>();
         return app;
     }
 }

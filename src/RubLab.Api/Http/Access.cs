@@ -10,6 +10,10 @@ public sealed class Access(RequestDelegate next, Database database)
 {
     private static readonly Caller Local = new(LocalKitchen.Id, null, CanWrite: true);
 
+    public static IResult UnknownKey() => Problems.Of(ProblemTypes.KeyNeeded, "This key is not known, or was revoked.");
+
+    public static IResult MissingScope(string scope) => Problems.Of(ProblemTypes.NotAllowed, $"This key lacks the scope {scope}.");
+
     public async Task InvokeAsync(HttpContext http)
     {
         if (!http.Request.Path.StartsWithSegments("/v1"))
@@ -24,7 +28,7 @@ public sealed class Access(RequestDelegate next, Database database)
             : await ByKeyAsync(authorization.ToString(), http.RequestAborted);
         if (refusal is null && !caller!.CanWrite && http.GetEndpoint()?.Metadata.GetMetadata<WritesMetadata>() is not null)
         {
-            refusal = Problems.Of(ProblemTypes.NotAllowed, $"This key lacks the scope {Caller.WriteScope}.");
+            refusal = MissingScope(Caller.WriteScope);
         }
 
         if (refusal is not null)
@@ -50,11 +54,11 @@ public sealed class Access(RequestDelegate next, Database database)
 
         if (key is null)
         {
-            return (null, Problems.Of(ProblemTypes.KeyNeeded, "This key is not known, or was revoked."));
+            return (null, UnknownKey());
         }
 
         return key.Scopes.Contains(Caller.ReadScope)
             ? (new Caller(key.KitchenId, key.Id, key.Scopes.Contains(Caller.WriteScope)), null)
-            : (null, Problems.Of(ProblemTypes.NotAllowed, $"This key lacks the scope {Caller.ReadScope}."));
+            : (null, MissingScope(Caller.ReadScope));
     }
 }

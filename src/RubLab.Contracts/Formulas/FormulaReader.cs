@@ -10,8 +10,6 @@ namespace RubLab.Contracts.Formulas;
 /// <summary>Reads a formula as sent into one of Core, noting every fault.</summary>
 public static class FormulaReader
 {
-    private static readonly Bounds Fraction = new(0, 1, true, "");
-
     /// <summary>The formula, or none when anything about it is at fault.</summary>
     public static Formula? Read(FormulaRequest request, Catalogue catalogue, Place at)
     {
@@ -123,7 +121,7 @@ public static class FormulaReader
 
         return new FormulaLineDraft(
             ingredient, form, amount, unit,
-            line.NitriteFraction is { } nitrite ? Reader.Within(nitrite, Fraction, at.At("nitriteFraction")) : null,
-            line.NitrateFraction is { } nitrate ? Reader.Within(nitrate, Fraction, at.At("nitrateFraction")) : null);
+            line.NitriteFraction is { } nitrite ? Reader.Within(nitrite, Bounds.Fraction, at.At("nitriteFraction")) : null,
+            line.NitrateFraction is { } nitrate ? Reader.Within(nitrate, Bounds.Fraction, at.At("nitrateFraction")) : null);
     }
 }

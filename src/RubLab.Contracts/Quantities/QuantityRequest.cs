@@ -5,8 +5,10 @@ namespace RubLab.Contracts.Quantities;
 /// fills settable members in place instead of boxing each value on its way to a constructor.</remarks>
 public sealed record QuantityRequest
 {
+    /// <summary>A finite number.</summary>
     public double? Value { get; set; }
 
+    /// <summary>A unit symbol; which ones fit depends on where the quantity stands.</summary>
     public string? Unit { get; set; }
 
     public static QuantityRequest Of(double value, string unit) => new() { Value = value, Unit = unit };

@@ -43,6 +43,12 @@ public readonly record struct Bounds(double Lowest, double Highest, bool LowestI
     /// <summary>Overage in the mix.</summary>
     public static readonly Bounds OveragePercent = new(0, 100, true, "%");
 
+    /// <summary>A plain share, of none or of all.</summary>
+    public static readonly Bounds Fraction = new(0, 1, true, "");
+
+    /// <summary>A factor on the doses of one piece.</summary>
+    public static readonly Bounds DoseFactor = new(0, 10, true, "");
+
     /// <summary>Anything a kitchen might convert.</summary>
     public static readonly Bounds Conversion = new(0, 1e9, true, "");
 

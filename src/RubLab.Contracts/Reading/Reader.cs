@@ -11,6 +11,9 @@ internal static class Reader
     public const int LongestName = 200;
     private const int LongestId = 64;
 
+    // Far below anything that is weighed, far above where a quotient overflows.
+    private const double SmallestNumber = 1e-30;
+
     /// <summary>A quantity in its dimension's base unit, within bounds.</summary>
     public static double? Amount(QuantityRequest? quantity, Place at, Bounds bounds, bool isRequired, params ReadOnlySpan<Dimension> dimensions)
     {
@@ -155,6 +158,11 @@ internal static class Reader
             return null;
         }
 
+        if (IsTooSmall(value, unit.Symbol, at))
+        {
+            return null;
+        }
+
         var inBase = unit.ToBase(value);
         if (bounds.Holds(inBase))
         {
@@ -169,6 +177,11 @@ internal static class Reader
     public static double? Within(double value, Bounds bounds, Place at)
     {
         if (!Finite(value, at))
+        {
+            return null;
+        }
+
+        if (IsTooSmall(value, bounds.Unit, at))
         {
             return null;
         }
@@ -261,8 +274,20 @@ internal static class Reader
             return true;
         }
 
-        at.Fault("not-finite", "The number is too large to be read.");
+        at.Fault("not-finite", "This is no number, or too large a one to be read.");
         return false;
+    }
+
+    private static bool IsTooSmall(double value, string unit, Place at)
+    {
+        if (value == 0 || Math.Abs(value) >= SmallestNumber)
+        {
+            return false;
+        }
+
+        var shown = string.Create(CultureInfo.InvariantCulture, $"{value} {unit}").TrimEnd();
+        at.Fault("out-of-range", $"{shown} is too small to be reckoned with.", ("value", value), ("unit", unit));
+        return true;
     }
 
     private static void OutOfRange(double value, string unit, Bounds bounds, Place at) => at.Fault(

@@ -9,11 +9,13 @@ public sealed record BatchSheetResponse
     /// <summary>weighed, or planned while a purchase weight has no trim loss.</summary>
     public required string Status { get; init; }
 
+    /// <summary>The whole pile, trimmed.</summary>
     public required Quantity GreenWeight { get; init; }
 
     /// <summary>Empty for a check.</summary>
     public required IReadOnlyList<SheetTreatmentResponse> Treatments { get; init; }
 
+    /// <summary>The salt ledger of each pile line.</summary>
     public required IReadOnlyList<LineLedgerResponse> Salt { get; init; }
 
     public required IReadOnlyList<FindingResponse> Findings { get; init; }

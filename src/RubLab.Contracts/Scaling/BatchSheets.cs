@@ -15,25 +15,10 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>Computes a batch sheet from what was posted.</summary>
 public static class BatchSheets
 {
-    private enum Listing
-    {
-        All,
-        None,
-    }
-
-    private enum Purpose
-    {
-        Sheet,
-        Check,
-    }
-
     // Fifteen digits fit a double: nine for the number of steps and six for the step itself, so that every amount
     // printed is whole steps and the printed amounts add up. Both are far beyond any kitchen's scale.
     private const double MostSteps = 1e9;
     private const int StepDigits = 6;
-
-    private static readonly Words<Listing> Listings = new(("all", Listing.All), ("none", Listing.None));
-    private static readonly Words<Purpose> Purposes = new(("sheet", Purpose.Sheet), ("check", Purpose.Check));
 
     public static Result<BatchSheetResponse> Compute(BatchSheetRequest request, Catalogue catalogue, FormulaLookup formulas)
     {
@@ -42,8 +27,8 @@ public static class BatchSheets
         var step = ReadStep(request.WeighingStep, at.At("weighingStep"));
         var overage = Reader.Percent(request.Overage, at.At("overage"), Bounds.OveragePercent) ?? 0;
         var portion = Reader.Amount(request.Portion, at.At("portion"), Bounds.PortionGrams, isRequired: false, Dimension.Mass);
-        var listing = Listings.Read(request.Pieces, at.At("pieces"), Listing.All);
-        var purpose = Purposes.Read(request.Purpose, at.At("purpose"), Purpose.Sheet);
+        var listing = Vocabulary.Listings.Read(request.Pieces, at.At("pieces"), PieceListing.All);
+        var purpose = Vocabulary.Purposes.Read(request.Purpose, at.At("purpose"), SheetPurpose.Sheet);
         var lines = new PileReader(catalogue, portion, needsWeights: true).Read(request.Pile, at.At("pile"));
         var findings = new FindingLog(catalogue);
         var stack = Stack.Read(lines, request.Treatments, catalogue, formulas, findings, at);
@@ -66,7 +51,7 @@ public static class BatchSheets
             OveragePercent = overage,
         });
         stack.NoticeAssumptions(findings);
-        if (purpose == Purpose.Sheet)
+        if (purpose == SheetPurpose.Sheet)
         {
             sheet.NoticeCoarseSteps(catalogue, findings, t => $"/treatments/{t}");
         }
@@ -75,7 +60,7 @@ public static class BatchSheets
         {
             Status = stack.Pile.IsWeighed ? "weighed" : "planned",
             GreenWeight = SheetWriter.Weight(stack.Pile.GreenGrams, step),
-            Treatments = purpose == Purpose.Check ? [] : SheetWriter.Treatments(sheet, listing == Listing.All),
+            Treatments = purpose == SheetPurpose.Check ? [] : SheetWriter.Treatments(sheet, listing == PieceListing.All),
             Salt = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => new LineLedgerResponse(
                 stack.Pile.Lines[i].Id,
                 SaltLedgerResponse.From(SaltLedger.Of(stack.Pile, i, stack.Treatments, isWeighed: true), catalogue))).ToList(),

@@ -11,8 +11,6 @@ namespace RubLab.Contracts.Scaling;
 /// <param name="keepsWeights">False where the pile is too large to be computed and only its faults are wanted.</param>
 internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
 {
-    private static readonly Bounds FactorBounds = new(0, 10, true, "");
-
     public IReadOnlyList<double> Grams { get; private set; } = [];
 
     public IReadOnlyList<string?>? Labels { get; private set; }
@@ -158,6 +156,6 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
             return 0;
         }
 
-        return piece.DoseFactor is { } factor ? Reader.Within(factor, FactorBounds, at.At("doseFactor")) ?? 0 : 0;
+        return piece.DoseFactor is { } factor ? Reader.Within(factor, Bounds.DoseFactor, at.At("doseFactor")) ?? 0 : 0;
     }
 }

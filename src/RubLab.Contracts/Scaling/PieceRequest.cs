@@ -7,6 +7,7 @@ namespace RubLab.Contracts.Scaling;
 /// fills settable members in place instead of boxing each value on its way to a constructor.</remarks>
 public sealed record PieceRequest
 {
+    /// <summary>A mass.</summary>
     public QuantityRequest? Weight { get; set; }
 
     /// <summary>What the kitchen calls it, at most 200 characters.</summary>

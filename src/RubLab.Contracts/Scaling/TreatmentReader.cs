@@ -12,8 +12,6 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>Reads the treatments of a stack, noting every fault.</summary>
 internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formulas, FindingLog findings, IReadOnlyList<PileLine?> pile)
 {
-    private const int MostApplications = 100;
-
     public List<Treatment> Read(IReadOnlyList<TreatmentRequest?>? treatments, Place at)
     {
         var read = new List<Treatment>();
@@ -56,11 +54,11 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
         var on = ReadOn(treatment.On, at.At("on"));
         var retained = Reader.PercentBand(treatment.Retained, at.At("retained"), Bounds.Percent);
         var applications = treatment.Applications ?? 1;
-        if (applications is < 1 or > MostApplications)
+        if (applications is < 1 or > TreatmentRequest.MostApplications)
         {
             at.At("applications").Fault(
-                "out-of-range", $"{applications} is out of range: from 1 to {MostApplications} times.",
-                ("value", (double)applications), ("lowest", 1d), ("highest", (double)MostApplications));
+                "out-of-range", $"{applications} is out of range: from 1 to {TreatmentRequest.MostApplications} times.",
+                ("value", (double)applications), ("lowest", 1d), ("highest", (double)TreatmentRequest.MostApplications));
         }
 
         var stage = Vocabulary.Stages.Read(treatment.Stage, at.At("stage"));
