@@ -43,6 +43,7 @@ try
     api.MapChanges();
     api.MapBatchSheets();
     api.MapSaltChecks();
+    app.MapStaticAssets();
     app.MapHealth();
     app.MapProblems();
     app.MapOpenApi();

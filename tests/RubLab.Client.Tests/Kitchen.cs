@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Mvc.Testing;
 namespace RubLab.Client.Tests;
 
 /// <summary>The real server on a socket of its own, with a fresh data file.</summary>
-public sealed class Kitchen : WebApplicationFactory<Program>
+public class Kitchen : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo _directory = Directory.CreateTempSubdirectory("rublab-client-");
 
@@ -20,12 +20,15 @@ public sealed class Kitchen : WebApplicationFactory<Program>
 
     public RubLabClient Client { get; }
 
+    /// <summary>The key of the server's configuration; none, and this machine needs none.</summary>
+    protected virtual string? Key => null;
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         // Not UseKestrel(0): the factory then sets the port while the program may be starting already.
         builder.UseSetting("urls", "http://127.0.0.1:0");
         builder.UseSetting("data", Path.Combine(_directory.FullName, "kitchen.db"));
-        builder.UseSetting("RUBLAB_KEY", "a-key-for-the-lockside-kitchen-tests");
+        builder.UseSetting("RUBLAB_KEY", Key);
     }
 
     protected override void Dispose(bool disposing)

@@ -27,8 +27,9 @@ public sealed class WireTests(Kitchen kitchen) : IClassFixture<Kitchen>
     [Fact]
     public async Task A_key_in_the_default_headers_is_sent_and_a_wrong_one_refused()
     {
-        using var http = new HttpClient { BaseAddress = kitchen.Http.BaseAddress };
-        http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", "a-key-for-the-lockside-kitchen-tests");
+        using var keyed = new KeyedKitchen();
+        using var http = keyed.CreateClient();
+        http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", KeyedKitchen.TheKey);
         Assert.NotEmpty(await new RubLabClient(http).Units.ListAsync());
         http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", "another");
         await Refused.WithAsync(HttpStatusCode.Unauthorized, () => new RubLabClient(http).Units.ListAsync());

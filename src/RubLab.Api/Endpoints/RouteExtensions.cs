@@ -27,6 +27,7 @@ internal static class RouteExtensions
             .Produces<Problem>(ProblemTypes.KeyNeeded.Status, Problems.MediaType)
             .Produces<Problem>(ProblemTypes.NotAllowed.Status, Problems.MediaType)
             .Produces<Problem>(ProblemTypes.NotAcceptable.Status, Problems.MediaType)
+            .Produces<Problem>(ProblemTypes.TooMany.Status, Problems.MediaType)
             .Produces<Problem>(ProblemTypes.Unavailable.Status, Problems.MediaType);
     }
 

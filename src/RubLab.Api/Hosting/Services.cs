@@ -20,6 +20,7 @@ public static class Services
 
         // Why it cannot start is said in one line by the program itself.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
+        builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -55,6 +56,7 @@ public static class Services
         });
         app.UseMiddleware<SafetyHeaders>();
         app.UseMiddleware<HeadRequests>();
+        app.UseDefaultFiles();
         app.UseRouting();
         app.UseMiddleware<Access>();
         app.UseRateLimiter();

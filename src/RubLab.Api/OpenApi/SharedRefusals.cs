@@ -26,7 +26,7 @@ internal static class SharedRefusals
         yield return Shared(ProblemTypes.NotAllowed, document, ("scope", Access.MissingScope(Caller.WriteScope)), ("origin", Loopback.OtherOrigin()));
         yield return Shared(ProblemTypes.NotFound, document, ("notFound", Problems.Of(ProblemTypes.NotFound)));
         yield return Shared(ProblemTypes.NotAcceptable, document, ("notAcceptable", Problems.Of(ProblemTypes.NotAcceptable)));
-        yield return Shared(ProblemTypes.Conflict, document, ("conflict", Problems.Of(ProblemTypes.Conflict)));
+        yield return Shared(ProblemTypes.TooMany, document, ("tooMany", Problems.Of(ProblemTypes.TooMany)));
         yield return Shared(ProblemTypes.Stale, document, ("stale", Problems.Of(ProblemTypes.Stale, "The formula is at revision 2 by now.")));
         yield return Shared(ProblemTypes.TooLarge, document, ("tooLarge", Problems.Of(ProblemTypes.TooLarge)));
         yield return Shared(ProblemTypes.UnsupportedMediaType, document, ("mediaType", Problems.Of(ProblemTypes.UnsupportedMediaType)));
