@@ -26,14 +26,19 @@ public static class FormulaReader
         }
 
         var ratioBase = Vocabulary.Bases.Read(request.Base, at.At("base"), RatioBase.Green).GetValueOrDefault();
+        var name = Reader.Name(request.Name, at.At("name"), isRequired: true);
+        var dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit);
+        var writtenFor = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass);
         var draft = new FormulaDraft
         {
-            Name = Reader.Name(request.Name, at.At("name"), isRequired: true),
+            Name = name,
             Kind = kind,
             Base = ratioBase,
-            Dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit),
+            Dose = dose,
             DoseUnit = doseUnit,
-            WrittenForGrams = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass),
+            IsDoseUnreadable = request.Dose is not null && dose is null,
+            WrittenForGrams = writtenFor,
+            IsWrittenForUnreadable = request.WrittenFor is not null && writtenFor is null,
             WrittenForIs = Vocabulary.Weights.Read(request.WrittenForIs, at.At("writtenForIs"), WeightBasis.Green).GetValueOrDefault(),
             Lines = ReadLines(request.Lines, catalogue, at.At("lines")),
         };
