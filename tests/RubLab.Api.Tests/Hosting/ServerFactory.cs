@@ -11,7 +11,9 @@ internal sealed class ServerFactory : WebApplicationFactory<Program>
     public ServerFactory(string dataPath)
     {
         _dataPath = dataPath;
-        UseKestrel(0);
+
+        // Not with a port: that would be set while the program, on a thread of its own, may have started already.
+        UseKestrel();
     }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder) => builder
