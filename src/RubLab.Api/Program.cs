@@ -49,13 +49,13 @@ try
     app.MapOpenApi();
     app.UseSwaggerUI(ui => ui.SwaggerEndpoint(OpenApiSetup.Path, "RubLab v1"));
 
-    await app.StartAsync();
+    await Listening.StartAsync(app);
     await Exposure.CheckAsync(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>(), settings, database);
     Console.WriteLine(Welcome.Text(app.Urls, !app.Services.GetRequiredService<Keys>().MayBeKeyless, settings.DataPath, catalogue.Version));
     await app.WaitForShutdownAsync();
     return 0;
 }
-catch (Exception e) when (e is SetupException or StorageException or IOException or FormatException)
+catch (Exception e) when (e is SetupException or StorageException or IOException)
 {
     Console.Error.WriteLine($"RubLab cannot start: {e.Message}");
     return 1;

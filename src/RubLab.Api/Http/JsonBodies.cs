@@ -11,12 +11,26 @@ namespace RubLab.Api.Http;
 /// </remarks>
 public sealed class JsonBodies(RequestDelegate next)
 {
-    public Task InvokeAsync(HttpContext http) =>
-        http.GetEndpoint() is RouteEndpoint endpoint
-        && endpoint.Metadata.GetMetadata<IAcceptsMetadata>() is not null
-        && !IsPlainJson(http.Request)
-            ? Problems.WriteAsync(http, ProblemTypes.UnsupportedMediaType)
-            : next(http);
+    public Task InvokeAsync(HttpContext http)
+    {
+        if (http.GetEndpoint() is not RouteEndpoint endpoint || endpoint.Metadata.GetMetadata<IAcceptsMetadata>() is null)
+        {
+            return next(http);
+        }
+
+        if (!IsPlainJson(http.Request))
+        {
+            return Problems.WriteAsync(http, ProblemTypes.UnsupportedMediaType);
+        }
+
+        if (http.Request.ContentType is not null)
+        {
+            // The framework does not know a charset in quotes; there is but one.
+            http.Request.ContentType = MediaTypeNames.Application.Json;
+        }
+
+        return next(http);
+    }
 
     private static bool IsPlainJson(HttpRequest request)
     {

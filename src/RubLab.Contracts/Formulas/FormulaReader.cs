@@ -26,14 +26,19 @@ public static class FormulaReader
         }
 
         var ratioBase = Vocabulary.Bases.Read(request.Base, at.At("base"), RatioBase.Green).GetValueOrDefault();
+        var name = Reader.Name(request.Name, at.At("name"), isRequired: true);
+        var dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit);
+        var writtenFor = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass);
         var draft = new FormulaDraft
         {
-            Name = Reader.Name(request.Name, at.At("name"), isRequired: true),
+            Name = name,
             Kind = kind,
             Base = ratioBase,
-            Dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit),
+            Dose = dose,
             DoseUnit = doseUnit,
-            WrittenForGrams = ReadWrittenFor(request.WrittenFor, at.At("writtenFor")),
+            IsDoseUnreadable = request.Dose is not null && dose is null,
+            WrittenForGrams = writtenFor,
+            IsWrittenForUnreadable = request.WrittenFor is not null && writtenFor is null,
             WrittenForIs = Vocabulary.Weights.Read(request.WrittenForIs, at.At("writtenForIs"), WeightBasis.Green).GetValueOrDefault(),
             Lines = ReadLines(request.Lines, catalogue, at.At("lines")),
         };
@@ -45,11 +50,6 @@ public static class FormulaReader
         var formula = Formula.Create(draft, at);
         return at.Log.Count == before ? formula : null;
     }
-
-    // A weight that could not be read has its fault; any weight in its place keeps it from counting as missing as well.
-    private static double? ReadWrittenFor(QuantityRequest? writtenFor, Place at) => writtenFor is null
-        ? null
-        : Reader.Amount(writtenFor, at, Bounds.MeatGrams, isRequired: false, Dimension.Mass) ?? Bounds.MeatGrams.Highest;
 
     private static double? ReadDose(QuantityRequest? dose, RatioBase ratioBase, Place at, out Unit? unit)
     {
@@ -63,8 +63,6 @@ public static class FormulaReader
         var value = Reader.Authored(
             dose, at, _ => isArea ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram, out unit,
             isArea ? Dimension.Coverage : Dimension.Ratio);
-        // A dose that could not be read has its fault; with a unit it does not count as missing as well.
-        unit ??= UnitTable.Get(FormulaAnswers.UnitOf(ratioBase));
         return value;
     }
 

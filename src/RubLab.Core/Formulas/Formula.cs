@@ -113,7 +113,7 @@ public sealed record Formula
             }
         }
 
-        if (draft.Dose is not null || draft.DoseUnit is not null)
+        if (draft.Dose is not null || draft.DoseUnit is not null || draft.IsDoseUnreadable)
         {
             return;
         }
@@ -122,7 +122,7 @@ public sealed record Formula
         {
             at.At("dose").Fault("dose-required", "Parts say what the mix is, not how much of it: give the dose.");
         }
-        else if (mode is AuthoringMode.Amounts && draft.WrittenForGrams is null)
+        else if (mode is AuthoringMode.Amounts && draft.WrittenForGrams is null && !draft.IsWrittenForUnreadable)
         {
             at.At("writtenFor").Fault(
                 "written-for-required", "Amounts need the weight of meat they were written for (writtenFor), or a dose.");
