@@ -20,7 +20,10 @@ public static class Services
 
         // Why it cannot start is said in one line by the program itself.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
+        // The page's files from where they lie, when run unpublished too; but not the reloading of changed files, whose
+        // route for any path would take the place of "method not allowed".
         builder.WebHost.UseStaticWebAssets();
+        builder.Configuration["ReloadStaticAssetsAtRuntime"] = "false";
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

@@ -63,13 +63,13 @@ public sealed class LargeSheetTests(Server server) : IClassFixture<Server>
     [Fact]
     public async Task A_pile_of_300000_kilograms_in_milligrams_has_more_steps_than_add_up() => await server.RefusedAsync(
         await server.PostAsync(Path, ByCount(300_000, 1).Replace("0.1,\"unit\":\"g\"", "1,\"unit\":\"mg\"", StringComparison.Ordinal).Replace("1.2345", "2", StringComparison.Ordinal)),
-        HttpStatusCode.UnprocessableEntity, "too-many-steps", "/weighingStep");
+        HttpStatusCode.UnprocessableEntity, "step-too-fine", "/weighingStep");
 
     [Theory]
     [InlineData(1, "1000000")]
     [InlineData(7, "123456.789")]
     [InlineData(99_999, "333.333333")]
-    [InlineData(300_000, "0.000001")]
+    [InlineData(300_000, "0.001")]
     public async Task Amounts_of_any_size_either_add_up_or_are_refused(int count, string grams)
     {
         foreach (var step in (string[])["0.001", "0.01", "0.3", "1", "1000"])
@@ -84,7 +84,7 @@ public sealed class LargeSheetTests(Server server) : IClassFixture<Server>
 
             if (answer.Status != HttpStatusCode.OK)
             {
-                await server.RefusedAsync(answer, HttpStatusCode.UnprocessableEntity, "too-many-steps", "/weighingStep");
+                await server.RefusedAsync(answer, HttpStatusCode.UnprocessableEntity, "step-too-fine", "/weighingStep");
                 continue;
             }
 

@@ -94,8 +94,9 @@ public sealed class StartTests : IDisposable
 
         Assert.StartsWith("http://127.0.0.1:", server.Address, StringComparison.Ordinal);
         Assert.DoesNotContain(Key, server.Output, StringComparison.Ordinal);
-        Assert.Equal("weighed", (string)(await PostAsync(server.Address + "/v1/batch-sheets", server.Example, null))["status"]!);
+        Assert.Equal("weighed", (string)(await PostAsync(server.Address + "/v1/batch-sheets", server.Example, Key))["status"]!);
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(server.Address, Key));
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, null));
         Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, Key + "x"));
     }
 
@@ -120,7 +121,43 @@ public sealed class StartTests : IDisposable
 
         await using var server = await ServerProcess.StartAsync(null, "--data", Data, "--urls", Everywhere);
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(server.Address, key, host: "rublab.example"));
-        Assert.Equal(HttpStatusCode.BadRequest, await StatusAsync(server.Address, null, host: "rublab.example"));
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, null));
+    }
+
+    [Fact]
+    public async Task A_key_in_the_configuration_ends_keyless_access_on_loopback_too()
+    {
+        await using var server = await ServerProcess.StartAsync(Key, "--data", Data, "--urls", Local);
+
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, null));
+        Assert.Equal(HttpStatusCode.OK, await StatusAsync(server.Address, Key));
+    }
+
+    [Fact]
+    public async Task Another_key_in_the_configuration_retires_the_one_before()
+    {
+        await using (var first = await ServerProcess.StartAsync(Key, "--data", Data, "--urls", Local))
+        {
+            Assert.Equal(HttpStatusCode.OK, await StatusAsync(first.Address, Key));
+        }
+
+        await using var second = await ServerProcess.StartAsync(Key + "-changed", "--data", Data, "--urls", Local);
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(second.Address, Key));
+        Assert.Equal(HttpStatusCode.OK, await StatusAsync(second.Address, Key + "-changed"));
+    }
+
+    [Fact]
+    public async Task A_key_that_asks_too_often_is_told_how_long_to_wait()
+    {
+        await using var server = await ServerProcess.StartAsync(Key, "--data", Data, "--urls", Local, "--RUBLAB_RATE", "1");
+        var statuses = new List<HttpStatusCode>();
+        for (var i = 0; i < 4; i++)
+        {
+            statuses.Add(await StatusAsync(server.Address, Key));
+        }
+
+        Assert.Equal(HttpStatusCode.OK, statuses[0]);
+        Assert.Contains(HttpStatusCode.TooManyRequests, statuses);
     }
 
     [Fact]
