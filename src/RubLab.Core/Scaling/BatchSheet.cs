@@ -7,9 +7,6 @@ namespace RubLab.Core.Scaling;
 /// <summary>A stack of treatments scaled to a pile: linear in the pieces, exact to the weighing step.</summary>
 public sealed class BatchSheet
 {
-    // A total that is half a step but for the last bits of its factors is half a step, and goes up.
-    private const double HalfUp = 1 + 1e-14;
-
     private BatchSheet(SheetRequest request, IReadOnlyList<TreatmentSheet> treatments)
     {
         Request = request;
@@ -128,12 +125,12 @@ public sealed class BatchSheet
             }
         }
 
-        var onMeat = WholeSteps.Nearest(sum * HalfUp);
+        var onMeat = NearestTotal(sum);
         var pieceSteps = new long[count];
         WholeSteps.Split(exact, onMeat, pieceSteps);
 
         var exactMix = sum * (1 + (request.OveragePercent / 100));
-        var toMix = WholeSteps.Nearest(exactMix * HalfUp);
+        var toMix = NearestTotal(exactMix);
         var lines = treatment.Ratios.Lines;
         var exactLines = new double[lines.Count];
         for (var i = 0; i < exactLines.Length; i++)
@@ -147,6 +144,9 @@ public sealed class BatchSheet
         var lost = lostPiece > 0 && lostLine > 0 ? Math.Min(lostPiece, lostLine) : Math.Max(lostPiece, lostLine);
         return new TreatmentSheet(treatment, indexes, pieceSteps, onMeat, lineSteps, toMix, lost);
     }
+
+    // A total that is half a step but for the last bits of its factors is half a step, and goes up.
+    private static long NearestTotal(double steps) => WholeSteps.Nearest(steps + Math.Min(steps * 1e-14, 1e-6));
 
     private static double BaseOf(Treatment treatment, Pile pile, int line)
     {

@@ -113,6 +113,22 @@ public sealed class BatchSheetLaws
         Assert.Equal(weights.Sum() * 17.3 / 1000 / 0.1, sheet.OnMeatSteps, 0.6);
     }
 
+    [Theory]
+    [InlineData(1, 1)]
+    [InlineData(200, 1)]
+    [InlineData(200, 20)]
+    [InlineData(100_000, 20)]
+    public void The_largest_pile_to_the_smallest_step_still_adds_up(int pieces, int applications)
+    {
+        // A tonne a piece, its own weight of mix a time, to the milligram.
+        var sheet = new Case([.. Enumerable.Repeat(1e6, pieces)], 1000, [9, 6.1, 5.3, 3.7, 1, 0.5], 100, 5).Sheet(applications: applications);
+
+        Assert.Equal(pieces * 1_000_000_000L * applications, sheet.OnMeatSteps);
+        Assert.Equal(sheet.OnMeatSteps, sheet.PieceSteps.Sum());
+        Assert.Equal(sheet.OnMeatSteps * 2, sheet.ToMixSteps);
+        Assert.Equal(sheet.ToMixSteps, sheet.LineSteps.Sum());
+    }
+
     private static void AssertSame(TreatmentSheet one, TreatmentSheet other)
     {
         Assert.Equal(one.PieceSteps, other.PieceSteps);
