@@ -21,6 +21,10 @@ public static class Services
         // Why it cannot start is said in one line by the program itself.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         builder.WebHost.UseStaticWebAssets();
+
+        // Unpublished, the assets come with a catch-all GET for files added later: every wrong method and wrong path of
+        // the API would be answered as one of that route's.
+        builder.Configuration["DisableStaticAssetNotFoundRuntimeFallback"] = "true";
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

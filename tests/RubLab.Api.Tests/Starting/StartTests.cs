@@ -87,6 +87,18 @@ public sealed class StartTests : IDisposable
         Assert.DoesNotContain("   at ", server.Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(Local)]
+    [InlineData(Everywhere)]
+    public async Task With_a_configured_key_nobody_goes_without_and_the_printed_request_says_so(string urls)
+    {
+        await using var server = await ServerProcess.StartAsync(Key, "--data", Data, "--urls", urls);
+
+        Assert.Contains("-H 'Authorization: Bearer YOUR-KEY'", server.Output, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, null));
+        Assert.Equal("weighed", (string)(await PostAsync(server.Address + "/v1/batch-sheets", server.Example, Key))["status"]!);
+    }
+
     [Fact]
     public async Task Off_loopback_it_starts_with_a_key_in_its_configuration_and_that_key_works()
     {
@@ -94,7 +106,6 @@ public sealed class StartTests : IDisposable
 
         Assert.StartsWith("http://127.0.0.1:", server.Address, StringComparison.Ordinal);
         Assert.DoesNotContain(Key, server.Output, StringComparison.Ordinal);
-        Assert.Equal("weighed", (string)(await PostAsync(server.Address + "/v1/batch-sheets", server.Example, null))["status"]!);
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(server.Address, Key));
         Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, Key + "x"));
     }
@@ -120,7 +131,7 @@ public sealed class StartTests : IDisposable
 
         await using var server = await ServerProcess.StartAsync(null, "--data", Data, "--urls", Everywhere);
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(server.Address, key, host: "rublab.example"));
-        Assert.Equal(HttpStatusCode.BadRequest, await StatusAsync(server.Address, null, host: "rublab.example"));
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, null));
     }
 
     [Fact]
