@@ -17,7 +17,9 @@ public sealed class HeadRequests(RequestDelegate next)
     /// <summary>Adds HEAD to an Allow header that names GET.</summary>
     public static void AddToAllow(IHeaderDictionary headers)
     {
-        if (headers.Allow.ToString() is var allow && allow.Contains(HttpMethods.Get, StringComparison.Ordinal))
+        if (headers.Allow.ToString() is var allow
+            && allow.Contains(HttpMethods.Get, StringComparison.Ordinal)
+            && !allow.Contains(HttpMethods.Head, StringComparison.Ordinal))
         {
             headers.Allow = allow + ", " + HttpMethods.Head;
         }

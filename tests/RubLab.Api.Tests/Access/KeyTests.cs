@@ -75,6 +75,22 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
     }
 
     [Fact]
+    public async Task A_key_that_asks_too_often_is_told_when_to_come_back_and_no_other_is()
+    {
+        var busy = Bearer(await server.IssueKeyAsync(LocalKitchen.Id, "read"));
+        var calm = Bearer(await server.IssueKeyAsync(LocalKitchen.Id, "read"));
+
+        var answers = await Task.WhenAll(Enumerable.Range(0, 400).Select(_ => server.GetAsync("/v1/cuts/beef-brisket", busy)));
+
+        Assert.True(answers.Count(a => a.Status == HttpStatusCode.OK) >= 100);
+        var refused = answers.First(a => a.Status != HttpStatusCode.OK);
+        await server.RefusedAsync(refused, HttpStatusCode.TooManyRequests);
+        Assert.Matches("^[1-9][0-9]*$", refused.Header("Retry-After")!);
+        (await server.GetAsync("/v1/cuts/beef-brisket", calm)).Succeeded();
+        (await server.GetAsync("/v1/cuts/beef-brisket")).Succeeded();
+    }
+
+    [Fact]
     public async Task A_revoked_key_is_refused()
     {
         var plain = await server.IssueKeyAsync(LocalKitchen.Id, "read");

@@ -42,7 +42,7 @@ internal sealed class Mutations(Random random)
     private static readonly string[] PathParts =
     [
         "formulas", "ingredients", "cuts", "sources", "units", "changes", "conversions", "batch-sheets", "salt-checks", "revisions", "lockside-pork-rub",
-        "salt", "beef-brisket", "1", "0", "-1", "99999999999999999999", "%2F", "%20", "%F0%9F%8D%96", "%FF", "..", ".", "a:b", "*", "'", "{id}", "%25",
+        "salt", "beef-brisket", "1", "0", "-1", "99999999999999999999", "%2F", "%20", "%F0%9F%8D%96", "%FF", ".", "a:b", "*", "'", "{id}", "%25",
     ];
 
     private static readonly string[] Queries =

@@ -57,7 +57,7 @@ public sealed class UnsoundFormulaTests(Server server) : IClassFixture<Server>
     }
 
     [Fact]
-    public async Task A_number_as_small_as_is_read_gives_figures_that_can_be_written()
+    public async Task The_most_on_the_least_meat_gives_figures_that_can_be_written()
     {
         var body = Bodies.Card.Replace("\"value\":12,\"unit\":\"lb\"", "\"value\":1,\"unit\":\"mg\"", StringComparison.Ordinal)
             .Replace("\"value\":3", "\"value\":1e5", StringComparison.Ordinal);

@@ -61,7 +61,7 @@ public sealed class LargeSheetTests(Server server) : IClassFixture<Server>
     }
 
     [Fact]
-    public async Task A_pile_of_300000_kilograms_in_milligrams_has_more_steps_than_add_up() => await server.RefusedAsync(
+    public async Task A_pile_of_600_tonnes_in_milligrams_has_more_steps_than_add_up() => await server.RefusedAsync(
         await server.PostAsync(Path, ByCount(300_000, 1).Replace("0.1,\"unit\":\"g\"", "1,\"unit\":\"mg\"", StringComparison.Ordinal).Replace("1.2345", "2", StringComparison.Ordinal)),
         HttpStatusCode.UnprocessableEntity, "step-too-fine", "/weighingStep");
 
@@ -91,6 +91,32 @@ public sealed class LargeSheetTests(Server server) : IClassFixture<Server>
             var treatment = answer.Json["treatments"]![0]!;
             Assert.Equal((decimal)treatment["toMix"]!["value"]!, treatment["lines"]!.AsArray().Sum(l => (decimal)l!["toMix"]!["value"]!));
         }
+    }
+
+    [Theory]
+    [InlineData("0.001")]
+    [InlineData("0.1")]
+    [InlineData("100")]
+    public async Task Dose_factors_trim_and_overage_on_top_still_add_up_or_are_refused(string step)
+    {
+        var piece = """{"weight":{"value":7.7777,"unit":"g"},"doseFactor":9.9}""";
+        var body = $$"""
+            {"pile":[{"cut":"pork-shoulder","pieces":[{{string.Join(',', Enumerable.Repeat(piece, 50_000))}}],"weightIs":"purchase","trimLoss":{"value":99,"unit":"%"} }],
+             "treatments":[{"formula":{{Bodies.Card}},"dose":{"value":1000,"unit":"g/kg"},"applications":100}],
+             "weighingStep":{"value":{{step}},"unit":"g"},"overage":{"value":99.9,"unit":"%"} }
+            """;
+
+        var answer = await server.PostAsync(Path, body);
+
+        if (answer.Status != HttpStatusCode.OK)
+        {
+            await server.RefusedAsync(answer, HttpStatusCode.UnprocessableEntity, "step-too-fine", "/weighingStep");
+            return;
+        }
+
+        var treatment = answer.Json["treatments"]![0]!;
+        Assert.Equal((decimal)treatment["toMix"]!["value"]!, treatment["lines"]!.AsArray().Sum(l => (decimal)l!["toMix"]!["value"]!));
+        Assert.Equal((decimal)treatment["onMeat"]!["value"]!, treatment["pieces"]!.AsArray().Sum(p => (decimal)p!["amount"]!["value"]!));
     }
 
     [Fact]

@@ -87,6 +87,18 @@ public sealed class StartTests : IDisposable
         Assert.DoesNotContain("   at ", server.Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(Local)]
+    [InlineData(Everywhere)]
+    public async Task With_a_configured_key_nobody_goes_without_and_the_printed_request_says_so(string urls)
+    {
+        await using var server = await ServerProcess.StartAsync(Key, "--data", Data, "--urls", urls);
+
+        Assert.Contains("-H 'Authorization: Bearer YOUR-KEY'", server.Output, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusAsync(server.Address, null));
+        Assert.Equal("weighed", (string)(await PostAsync(server.Address + "/v1/batch-sheets", server.Example, Key))["status"]!);
+    }
+
     [Fact]
     public async Task Off_loopback_it_starts_with_a_key_in_its_configuration_and_that_key_works()
     {
