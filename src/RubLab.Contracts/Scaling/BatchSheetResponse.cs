@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Remarks;
 
@@ -11,6 +12,10 @@ public sealed record BatchSheetResponse
 
     /// <summary>The whole pile, trimmed.</summary>
     public required Quantity GreenWeight { get; init; }
+
+    /// <summary>How many pieces the treatments list together: how long the answer is.</summary>
+    [JsonIgnore]
+    public int PieceCount { get; init; }
 
     /// <summary>Empty for a check.</summary>
     public required IReadOnlyList<SheetTreatmentResponse> Treatments { get; init; }

@@ -60,6 +60,7 @@ public static class BatchSheets
         {
             Status = stack.Pile.IsWeighed ? "weighed" : "planned",
             GreenWeight = SheetWriter.Weight(stack.Pile.GreenGrams, step),
+            PieceCount = stack.Treatments.Sum(t => t.OnLines.Sum(line => stack.Pile.Lines[line].WeighedGrams.Count)),
             Treatments = purpose == SheetPurpose.Check ? [] : SheetWriter.Treatments(sheet, listing == PieceListing.All),
             Salt = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => new LineLedgerResponse(
                 stack.Pile.Lines[i].Id,
