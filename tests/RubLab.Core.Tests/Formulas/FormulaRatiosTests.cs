@@ -77,6 +77,18 @@ public sealed class FormulaRatiosTests
     }
 
     [Fact]
+    public void A_volume_at_a_fixed_dose_gives_its_line_the_corners_of_its_share()
+    {
+        var ratio = Given.Draft(
+            Given.Line("salt", "table", 1, "parts-by-volume"), Given.Line("black-pepper", "ground", 1, "parts-by-volume")).Dosed(20).Ratios()
+            .Lines[0].RatioGramsPerKilogram;
+
+        Assert.Equal(20 * 5.4 / (5.4 + 2.53), ratio.Low, 1e-9);
+        Assert.Equal(20 * 6.0 / 8.3, ratio.Typical, 1e-9);
+        Assert.Equal(20 * 6.6 / (6.6 + 2.07), ratio.High, 1e-9);
+    }
+
+    [Fact]
     public void The_salt_share_counts_sodium_chloride_in_every_line()
     {
         var ratios = Given.Draft(Given.Line("salt", "table", 1, "parts-by-mass"), Given.Line("soy-sauce-shoyu", "liquid", 1, "parts-by-mass")).Dosed(20).Ratios();
@@ -104,6 +116,7 @@ public sealed class FormulaRatiosTests
 
         var finding = Assert.Single(findings.Findings, f => f.Code == "form-unnamed");
         Assert.Equal("/formula/lines/0", finding.Pointer);
+        Assert.Equal("Brown sugar", finding.Parameters["ingredient"]);
         Assert.Equal(["packed", "unpacked", "free-flowing"], Assert.IsType<string[]>(finding.Parameters["forms"]));
         Assert.Equal("usda-sr28", finding.SourceId);
     }
@@ -118,6 +131,7 @@ public sealed class FormulaRatiosTests
         var finding = Assert.Single(findings.Findings, f => f.Code == "density-low-confidence");
         Assert.Equal("/formula/lines/1", finding.Pointer);
         Assert.Equal("Coarse flake, dense rolled", finding.Parameters["form"]);
+        Assert.Equal("Salt", finding.Parameters["ingredient"]);
     }
 
     [Fact]
@@ -132,6 +146,19 @@ public sealed class FormulaRatiosTests
         Assert.Equal("/formula", finding.Pointer);
         Assert.Equal(ratios.SaltSharePercent.Low, finding.Parameters["low"]);
         Assert.Equal(ratios.SaltSharePercent.High, finding.Parameters["high"]);
+    }
+
+    [Theory]
+    [InlineData("g", 0)]
+    [InlineData("mL", 1)]
+    public void Only_a_card_in_volumes_speaks_of_its_density_though_its_salt_be_uncertain(string unit, int remarks)
+    {
+        var findings = new FindingLog(Seed.Catalogue);
+        var bouillon = Given.MadeUp("bouillon", Band.Exact(1), new Band(30, 40, 50), 20_000);
+
+        Given.Draft(Given.Line(bouillon, 10, unit), Given.Line("paprika", "ground", 10, "g")).WrittenFor(1, "kg").Ratios(findings);
+
+        Assert.Equal(remarks, findings.Findings.Count(f => f.Code == "density-spread"));
     }
 
     [Fact]

@@ -128,6 +128,7 @@ public sealed class FormulaRulesTests
     [InlineData(0, 0)]
     [InlineData(0, 1e-310)]
     [InlineData(5e-324, 5e-324)]
+    [InlineData(2e-300, 0)]
     public void A_formula_of_nothing_is_refused(double first, double second) => Assert.Equal(
         [("/lines", "all-zero")],
         FaultsOf(Given.Draft(Given.Line("salt", "table", first, "mg"), Given.Line("paprika", "ground", second, "mg")).WrittenFor(1, "kg")));
@@ -145,6 +146,32 @@ public sealed class FormulaRulesTests
         [("/lines/1/amount", "no-density")],
         FaultsOf(Given.Draft(
             Given.Line("salt", "table", 1, unit), Given.Line(ingredient, form, 1, unit)).Dosed(20)));
+
+    [Fact]
+    public void A_missing_density_names_the_ingredient_and_the_form()
+    {
+        var log = new FaultLog();
+
+        Formula.Create(Given.Draft(Given.Line("ancho-dried", "whole", 1, "cup")).Dosed(20), log.Root);
+
+        var fault = Assert.Single(log.Faults);
+        Assert.Equal("ancho-dried", fault.Parameters["ingredient"]);
+        Assert.Equal("whole", fault.Parameters["form"]);
+    }
+
+    [Fact]
+    public void A_dose_that_could_not_be_read_is_not_asked_for_again()
+    {
+        var log = new FaultLog();
+
+        Formula.Create(Given.Draft(Given.Line("salt", "table", 1, "parts-by-mass")).Dosed(20) with { Dose = null }, log.Root);
+
+        Assert.True(log.IsClean);
+    }
+
+    [Fact]
+    public void The_form_of_a_line_is_the_one_named() => Assert.Equal(
+        "flake-dense", Given.Draft(Given.Line("salt", "flake-dense", 1, "%")).Sound().Lines[0].Form.Id);
 
     [Fact]
     public void A_mass_needs_none() => Given.Draft(Given.Line("ancho-dried", "whole", 1, "g")).Dosed(20).Sound();

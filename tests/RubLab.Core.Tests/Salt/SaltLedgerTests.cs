@@ -59,6 +59,37 @@ public sealed class SaltLedgerTests
     }
 
     [Fact]
+    public void A_ratio_to_cooked_weight_is_less_on_green_weight()
+    {
+        var treatment = (Salted with { Base = RatioBase.Cooked }).Ratios().On(0);
+
+        Assert.Equal(5.6, Of(Brisket, treatment).SaltWeighedGramsPerKilogramGreen, 1e-12);
+    }
+
+    [Fact]
+    public void A_ratio_to_what_is_served_counts_whole_portions_of_the_whole_line()
+    {
+        var treatment = (Salted with { Base = RatioBase.Portion }).Ratios().On(0);
+        var line = Given.Pieces("beef-brisket", 600, 400) with { PortionGrams = 150 };
+
+        // 1000 g x 0.56 is three portions of 150 g.
+        Assert.Equal(4.5, Of(line, treatment).SaltWeighedGramsPerKilogramGreen, 1e-12);
+        Assert.Equal([837, 558], Given.Sheet(Given.Pile(line), Given.Step(0.01, "g"), 0, treatment).Treatments[0].PieceSteps);
+    }
+
+    [Fact]
+    public void A_card_in_cups_put_on_by_a_stated_dose_is_uncertain_in_its_shares_and_not_in_its_whole()
+    {
+        var card = Given.Draft(Given.Line("salt", "table", 1, "tsp"), Given.Line("black-pepper", "ground", 1, "tsp")).WrittenFor(1, "kg").Ratios();
+        var ledger = SaltLedger.Of(Given.Pile(Brisket), 0, [card.On(0) with { DoseGramsPerKilogram = 20 }], isWeighed: false);
+
+        Assert.Equal(20 * 0.985281 * 5.4 / (5.4 + 2.53), ledger.Entries[0].SaltGramsPerKilogramGreen.Low, 1e-9);
+        Assert.Equal(20 * 0.985281 * 6.0 / 8.3, ledger.Entries[0].SaltGramsPerKilogramGreen.Typical, 1e-9);
+        Assert.Equal(20 * 0.985281 * 6.6 / (6.6 + 2.07), ledger.Entries[0].SaltGramsPerKilogramGreen.High, 1e-9);
+        Assert.Equal(ledger.Entries[0].SaltGramsPerKilogramGreen.High, ledger.SaltGramsPerKilogramGreen.High, 1e-9);
+    }
+
+    [Fact]
     public void A_treatment_on_another_line_is_not_counted()
     {
         var pile = Given.Pile(Brisket, Given.Pieces("pork-shoulder", 4000));

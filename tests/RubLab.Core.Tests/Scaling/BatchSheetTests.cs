@@ -39,7 +39,10 @@ public sealed class BatchSheetTests
     {
         var ratios = Given.Draft(Given.Line("salt", "table", 19, "g/kg")).Ratios();
 
-        Assert.Equal(713, Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), WeighingStep.Default, 0, ratios.On(0)).Treatments[0].OnMeatSteps);
+        var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), WeighingStep.Default, 0, ratios.On(0)).Treatments[0];
+
+        Assert.Equal(713, sheet.OnMeatSteps);
+        Assert.Equal(713, sheet.ToMixSteps);
     }
 
     [Fact]
@@ -141,6 +144,40 @@ public sealed class BatchSheetTests
         Assert.Equal(400d, finding.Parameters["percent"]);
         Assert.Equal("0.0125 g", finding.Parameters["suggestedStep"]);
         Assert.Equal(80d, finding.Parameters["multiple"]);
+    }
+
+    [Theory]
+    [InlineData(new double[] { 20, 5000, 10, 30 }, 0.5, "0.105 g")]
+    [InlineData(new double[] { 20, 500, 10 }, 0.1, "0.053 g")]
+    public void The_least_of_all_lost_amounts_is_the_one_remarked_on(double[] grams, double thyme, string amount)
+    {
+        var draft = Given.Draft(Given.Line("salt", "table", 10, "g/kg"), Given.Line("thyme-dried", "leaves", thyme, "g/kg"));
+        var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), WeighingStep.Default, 0, draft.Ratios().On(0));
+
+        Assert.Equal(amount, Assert.Single(RemarksOn(sheet)).Parameters["amount"]);
+    }
+
+    [Fact]
+    public void The_smallest_amount_is_remarked_on_wherever_it_stands_and_skipped_pieces_are_not()
+    {
+        var line = Given.Pieces("beef-brisket", 5000, 950, 400, 700) with { DoseFactors = [0, 1, 1, 1] };
+
+        var pieces = Sheet(1, "g", 0, line);
+
+        Assert.Equal([0, 13, 6, 10], pieces.Treatments[0].PieceSteps);
+        Assert.Equal(["6 g", "12 g"], RemarksOn(pieces).Select(f => f.Parameters["amount"]));
+    }
+
+    [Theory]
+    [InlineData(500, "g", 680_000, "9500 g", "475 g")]
+    [InlineData(1.23456, "g", 200, "2.469 g", "0.123 g")]
+    public void Amounts_in_a_remark_are_written_as_a_cook_writes_them(double step, string unit, double grams, string amount, string suggested)
+    {
+        var draft = Given.Draft(Given.Line("salt", "table", 14, "g/kg"));
+        var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), Given.Step(step, unit), 0, draft.Ratios().On(0));
+
+        var finding = Assert.Single(RemarksOn(sheet));
+        Assert.Equal((amount, suggested), (finding.Parameters["amount"], finding.Parameters["suggestedStep"]));
     }
 
     [Fact]
