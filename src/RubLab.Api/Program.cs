@@ -5,8 +5,12 @@ using RubLab.Api.OpenApi;
 using RubLab.Storage;
 using RubLab.Storage.Refusals;
 
+if (args is ["--health", var address])
+{
+    return await HealthProbe.AskAsync(address);
+}
+
 var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
-var settings = HostSettings.From(builder.Configuration);
 if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]) && !builder.Configuration.GetSection("Kestrel:Endpoints").Exists())
 {
     builder.WebHost.UseUrls(HostSettings.DefaultUrl);
@@ -14,17 +18,18 @@ if (string.IsNullOrEmpty(builder.Configuration[WebHostDefaults.ServerUrlsKey]) &
 
 try
 {
+    var settings = HostSettings.From(builder.Configuration);
     var catalogue = SeedFolder.ReadCatalogue();
     await using var database = await Database.OpenSqliteAsync(settings.DataPath, TimeProvider.System);
-    var cursorKey = await StoreSetup.PrepareAsync(database, catalogue, settings.Key);
+    var cursorKey = await StoreSetup.PrepareAsync(database, catalogue);
     if (settings.NewKeyName is { } name)
     {
         Console.WriteLine(await StoreSetup.IssueKeyAsync(database, name));
         return 0;
     }
 
-    builder.AddRubLab();
-    builder.Services.AddSingleton(catalogue).AddSingleton(database).AddSingleton(new Cursors(cursorKey));
+    builder.AddRubLab(settings);
+    builder.Services.AddSingleton(catalogue).AddSingleton(database).AddSingleton(new Cursors(cursorKey)).AddSingleton(settings).AddSingleton<Keys>();
 
     await using var app = builder.Build();
     app.UseRubLab();
@@ -38,14 +43,15 @@ try
     api.MapChanges();
     api.MapBatchSheets();
     api.MapSaltChecks();
+    app.MapStaticAssets();
     app.MapHealth();
     app.MapProblems();
     app.MapOpenApi();
     app.UseSwaggerUI(ui => ui.SwaggerEndpoint(OpenApiSetup.Path, "RubLab v1"));
 
-    await app.StartAsync();
-    await Exposure.CheckAsync(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>(), database);
-    Console.WriteLine(Welcome.Text(app.Urls, settings.DataPath, catalogue.Version));
+    await Listening.StartAsync(app);
+    await Exposure.CheckAsync(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>(), settings, database);
+    Console.WriteLine(Welcome.Text(app.Urls, !app.Services.GetRequiredService<Keys>().MayBeKeyless, settings.DataPath, catalogue.Version));
     await app.WaitForShutdownAsync();
     return 0;
 }

@@ -8,6 +8,8 @@ namespace RubLab.Api.Endpoints;
 
 internal static class BatchSheetsEndpoints
 {
+    private const int ShortPieceCount = 1000;
+
     public static void MapBatchSheets(this RouteGroupBuilder api) => api.MapPost("/batch-sheets", Post)
         .WithTags("Bench")
         .Described(
@@ -21,8 +23,13 @@ internal static class BatchSheetsEndpoints
     {
         var lookup = await StoredFormulas.FetchAsync(request.Treatments, Caller.Of(http), database, http.RequestAborted);
         var result = BatchSheets.Compute(request, catalogue, lookup);
-        return result.IsGood
-            ? Answers.Computed(http, result.Value, RubLabJson.Default.BatchSheetResponse)
-            : Problems.Of(result.Log);
+        if (!result.IsGood)
+        {
+            return Problems.Of(result.Log);
+        }
+
+        return result.Value.PieceCount <= ShortPieceCount
+            ? Answers.ComputedShort(http, result.Value, RubLabJson.Default.BatchSheetResponse)
+            : Answers.Computed(http, result.Value, RubLabJson.Default.BatchSheetResponse);
     }
 }

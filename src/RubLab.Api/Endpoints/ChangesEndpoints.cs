@@ -11,7 +11,7 @@ namespace RubLab.Api.Endpoints;
 
 internal static class ChangesEndpoints
 {
-    private const int PageSize = 200;
+    public const int PageSize = 200;
 
     public static void MapChanges(this RouteGroupBuilder api) => api.MapGet("/changes", List)
         .WithTags("Formulas")
@@ -19,13 +19,24 @@ internal static class ChangesEndpoints
         .Produces<ChangesResponse>()
         .Refuses(ProblemTypes.Unprocessable);
 
-    private static async Task<IResult> List(HttpContext http, Database database, [FromQuery] string? since)
+    /// <summary>The number to start after; a fault goes into the log.</summary>
+    public static long ReadSince(string? since, FaultLog log)
     {
         long after = 0;
         if (since is not null && !long.TryParse(since, NumberStyles.None, CultureInfo.InvariantCulture, out after))
         {
-            var log = new FaultLog();
             log.Root.At("since").Fault("out-of-range", "since is the number of a change, 0 for all.");
+        }
+
+        return after;
+    }
+
+    private static async Task<IResult> List(HttpContext http, Database database, [FromQuery] string? since)
+    {
+        var log = new FaultLog();
+        var after = ReadSince(since, log);
+        if (!log.IsClean)
+        {
             return Problems.Of(log);
         }
 

@@ -14,7 +14,6 @@ namespace RubLab.Api.Endpoints;
 internal static class FormulaReads
 {
     private const string FormulasList = "formulas";
-    private const string RevisionsList = "revisions";
 
     public static async Task<IResult> List(
         HttpContext http, Catalogue catalogue, Database database, Cursors cursors, [AsParameters] ListQuery query)
@@ -57,7 +56,7 @@ internal static class FormulaReads
         HttpContext http, Catalogue catalogue, Database database, Cursors cursors, string id, [AsParameters] ListQuery query)
     {
         var log = new FaultLog();
-        var (limit, position) = query.Read(cursors, RevisionsList, log);
+        var (limit, position) = query.Read(cursors, RevisionsOf(id), log);
         if (!log.IsClean)
         {
             return Problems.Of(log);
@@ -73,7 +72,7 @@ internal static class FormulaReads
         }
 
         var page = rows.Take(limit).Select(r => new RevisionSummary(r.Revision, r.Name, r.Kind, FormulaDocuments.Time(r.CreatedAt))).ToList();
-        var next = rows.Count > limit ? cursors.Write(RevisionsList, rows[limit - 1].Revision.ToString(CultureInfo.InvariantCulture)) : null;
+        var next = rows.Count > limit ? cursors.Write(RevisionsOf(id), rows[limit - 1].Revision.ToString(CultureInfo.InvariantCulture)) : null;
         var kitchen = await work.Kitchens.GetAsync(caller.KitchenId, http.RequestAborted);
         var tag = string.Create(CultureInfo.InvariantCulture, $"\"c{kitchen?.LastChange ?? 0}\"");
         return Answers.Tagged(http, tag, new ListResponse<RevisionSummary>(page, next), RubLabJson.Default.ListResponseRevisionSummary);
@@ -99,4 +98,7 @@ internal static class FormulaReads
             FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.CreatedAt, catalogue),
             RubLabJson.Default.FormulaResponse);
     }
+
+    // Each formula's revisions are a list of their own.
+    private static string RevisionsOf(string id) => "revisions/" + id;
 }

@@ -20,7 +20,7 @@ internal static class FormulasEndpoints
                 "Kept exactly as sent and read back with ratios and shares. Send an Idempotency-Key to be able to send it twice safely.")
             .WithMetadata(new WritesMetadata())
             .Produces<FormulaResponse>(StatusCodes.Status201Created)
-            .Refuses(ProblemTypes.Conflict)
+            .Refuses()
             .TakesBody();
         routes.MapGet("/{id}", FormulaReads.Get)
             .Described("getFormula", "One formula: as authored, and what it comes to.")

@@ -11,8 +11,11 @@ namespace RubLab.Api.Endpoints;
 /// <summary>Idempotency-Key: a create sent twice is done once, and the second sender gets the first answer.</summary>
 internal static class Replays
 {
-    private const string Header = "Idempotency-Key";
-    private const int LongestKey = 200;
+    public const string Header = "Idempotency-Key";
+    public const int LongestKey = 200;
+
+    // Long enough for a phone that was out of reach over a weekend.
+    private static readonly TimeSpan Kept = TimeSpan.FromDays(7);
 
     /// <summary>The key, or null when none was sent; false with a refusal when it is no key.</summary>
     public static bool TryReadKey(HttpContext http, out string? key, [NotNullWhen(false)] out IResult? refusal)
@@ -45,6 +48,7 @@ internal static class Replays
     public static async Task SaveAsync(
         UnitOfWork work, Caller caller, string key, string document, StoredAnswer answer, string location, CancellationToken cancellation)
     {
+        await work.Replays.DeleteOlderThanAsync(TimeProvider.System.GetUtcNow() - Kept, cancellation);
         var body = JsonSerializer.Serialize(answer.Body, RubLabJson.Default.FormulaResponse);
         var kept = new Storage.Replays.StoredAnswer(StatusCodes.Status201Created, $"{location}\n{answer.Tag}", body);
         if (!await work.Replays.SaveAsync(caller.KitchenId, key, Hash(document), kept, cancellation))

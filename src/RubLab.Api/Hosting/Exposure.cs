@@ -8,11 +8,13 @@ namespace RubLab.Api.Hosting;
 /// <summary>A server that other machines can reach must have a key; without one it refuses to run.</summary>
 public static class Exposure
 {
+    /// <summary>Whether only this machine itself can reach the server.</summary>
+    public static bool IsLoopbackOnly(IServer server) => Addresses(server).All(IsLoopback);
+
     /// <exception cref="SetupException">It listens off loopback and no key is in the store or the configuration.</exception>
-    public static async Task CheckAsync(IServer server, Database database)
+    public static async Task CheckAsync(IServer server, HostSettings settings, Database database)
     {
-        var addresses = server.Features.Get<IServerAddressesFeature>()?.Addresses ?? [];
-        if (addresses.All(IsLoopback))
+        if (settings.Key is not null || IsLoopbackOnly(server))
         {
             return;
         }
@@ -21,9 +23,11 @@ public static class Exposure
         if (!await work.Keys.AnyAsync())
         {
             throw new SetupException(
-                $"Listening on {string.Join(", ", addresses)} needs a key: set RUBLAB_KEY, or make one with --new-key NAME.");
+                $"Listening on {string.Join(", ", Addresses(server))} needs a key: set RUBLAB_KEY, or make one with --new-key NAME.");
         }
     }
+
+    private static ICollection<string> Addresses(IServer server) => server.Features.Get<IServerAddressesFeature>()?.Addresses ?? [];
 
     private static bool IsLoopback(string address) =>
         Uri.TryCreate(address, UriKind.Absolute, out var uri) && Loopback.IsLocalName(uri.Host);

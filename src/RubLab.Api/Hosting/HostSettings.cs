@@ -1,15 +1,48 @@
+using System.Globalization;
+
 namespace RubLab.Api.Hosting;
 
-/// <summary>What the host is told: the data file, and a key to accept.</summary>
-public sealed record HostSettings(string DataPath, string? Key, string? NewKeyName)
+/// <summary>What the host is told.</summary>
+/// <param name="DataPath">The data file.</param>
+/// <param name="Key">A key to accept; none when only stored keys, or none at all, open the server.</param>
+/// <param name="NewKeyName">Set to make a key of this name, print it and end.</param>
+/// <param name="RequestsPerSecond">How many requests one key may send, on average.</param>
+public sealed record HostSettings(string DataPath, string? Key, string? NewKeyName, int RequestsPerSecond)
 {
     public const string DefaultUrl = "http://127.0.0.1:5187";
 
-    /// <summary>Reads <c>--data PATH</c> (or RUBLAB_DATA), RUBLAB_KEY and <c>--new-key NAME</c>.</summary>
-    public static HostSettings From(IConfiguration configuration) => new(
-        NotBlank(configuration["data"]) ?? NotBlank(configuration["RUBLAB_DATA"]) ?? DefaultDataPath(),
-        NotBlank(configuration["RUBLAB_KEY"]),
-        NotBlank(configuration["new-key"]));
+    // Twenty characters drawn at random are beyond guessing; a word is not.
+    private const int ShortestKey = 20;
+    private const int DefaultRequestsPerSecond = 50;
+
+    /// <summary>Reads <c>--data PATH</c> (or RUBLAB_DATA), RUBLAB_KEY, <c>--new-key NAME</c> and RUBLAB_RATE.</summary>
+    /// <exception cref="SetupException">The key is too short, or the rate is no whole number above zero.</exception>
+    public static HostSettings From(IConfiguration configuration)
+    {
+        var key = NotBlank(configuration["RUBLAB_KEY"]);
+        if (key?.Length < ShortestKey)
+        {
+            throw new SetupException($"RUBLAB_KEY must have at least {ShortestKey} characters, drawn at random.");
+        }
+
+        return new HostSettings(
+            NotBlank(configuration["data"]) ?? NotBlank(configuration["RUBLAB_DATA"]) ?? DefaultDataPath(),
+            key,
+            NotBlank(configuration["new-key"]),
+            Rate(NotBlank(configuration["RUBLAB_RATE"])));
+    }
+
+    private static int Rate(string? text)
+    {
+        if (text is null)
+        {
+            return DefaultRequestsPerSecond;
+        }
+
+        return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var rate) && rate > 0
+            ? rate
+            : throw new SetupException("RUBLAB_RATE is a whole number of requests per second, above 0.");
+    }
 
     private static string DefaultDataPath() => Path.Combine(
         Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create),

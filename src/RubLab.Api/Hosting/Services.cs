@@ -11,13 +11,24 @@ public static class Services
 {
     private const long LargestBody = 4 * 1024 * 1024;
 
-    public static WebApplicationBuilder AddRubLab(this WebApplicationBuilder builder)
+    // Twice what a browser sends: a path or cursor that is merely too long is then answered as one that names nothing.
+    private const int LongestRequestLine = 16 * 1024;
+
+    public static WebApplicationBuilder AddRubLab(this WebApplicationBuilder builder, HostSettings settings)
     {
         builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
+
+        // Why it cannot start is said in one line by the program itself.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
+        // The page's files from where they lie, when run unpublished too; but not the reloading of changed files, whose
+        // route for any path would take the place of "method not allowed".
+        builder.WebHost.UseStaticWebAssets();
+        builder.Configuration["ReloadStaticAssetsAtRuntime"] = "false";
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = LargestBody;
+            kestrel.Limits.MaxRequestLineSize = LongestRequestLine;
         });
         builder.Services.Configure<RouteHandlerOptions>(o => o.ThrowOnBadRequest = true);
         builder.Services.Configure<JsonOptions>(o =>
@@ -32,6 +43,7 @@ public static class Services
             json.MaxDepth = RubLabJson.Default.Options.MaxDepth;
         });
         builder.Services.AddExceptionHandler<UnreadableRequests>();
+        builder.Services.AddRateLimits(settings);
         builder.Services.AddRubLabOpenApi();
         return builder;
     }
@@ -40,13 +52,20 @@ public static class Services
     public static WebApplication UseRubLab(this WebApplication app)
     {
         app.UseExceptionHandler(handler => handler.Run(http => Problems.WriteAsync(http, ProblemTypes.Broken)));
-        app.UseStatusCodePages(context => context.HttpContext.Response.HasStarted
-            ? Task.CompletedTask
-            : Problems.WriteAsync(context.HttpContext, ProblemTypes.OfStatus(context.HttpContext.Response.StatusCode)));
+        app.UseStatusCodePages(context =>
+        {
+            HeadRequests.AddToAllow(context.HttpContext.Response.Headers);
+            return Problems.WriteAsync(context.HttpContext, ProblemTypes.OfStatus(context.HttpContext.Response.StatusCode));
+        });
         app.UseMiddleware<SafetyHeaders>();
+        app.UseMiddleware<HeadRequests>();
+        app.UseDefaultFiles();
         app.UseRouting();
         app.UseMiddleware<Access>();
+        app.UseRateLimiter();
         app.UseMiddleware<Acceptable>();
+        app.UseMiddleware<KnownQuery>();
+        app.UseMiddleware<JsonBodies>();
         return app;
     }
 }

@@ -6,18 +6,16 @@ using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
 using RubLab.Storage;
 using RubLab.Storage.Formulas;
-using RubLab.Storage.Keys;
 
 namespace RubLab.Api.Hosting;
 
-/// <summary>Makes the store ready to serve: the local kitchen, its example formulas, the configured key, the cursor key.</summary>
+/// <summary>Makes the store ready to serve: the local kitchen, its example formulas, the cursor key.</summary>
 public static class StoreSetup
 {
     private static readonly string[] AllScopes = [Caller.ReadScope, Caller.WriteScope];
 
     /// <returns>The key that signs list cursors.</returns>
-    /// <exception cref="SetupException">The configured key cannot be used.</exception>
-    public static async Task<byte[]> PrepareAsync(Database database, Catalogue catalogue, string? configuredKey)
+    public static async Task<byte[]> PrepareAsync(Database database, Catalogue catalogue)
     {
         await using var work = await database.BeginAsync(Intent.Write);
         await work.Kitchens.EnsureAsync(LocalKitchen.Id, LocalKitchen.Name);
@@ -26,20 +24,6 @@ public static class StoreSetup
             foreach (var (id, document) in SeedFolder.ReadFormulas())
             {
                 await work.Formulas.CreateAsync(LocalKitchen.Id, id, Draft(document, catalogue));
-            }
-        }
-
-        if (configuredKey is not null)
-        {
-            var accepted = await work.Keys.AcceptAsync(LocalKitchen.Id, "configured", configuredKey, AllScopes);
-            if (accepted != KeyAcceptance.Accepted)
-            {
-                throw new SetupException(accepted switch
-                {
-                    KeyAcceptance.TooShort => $"RUBLAB_KEY must have at least {KeyStore.ShortestAcceptedKey} characters drawn at random.",
-                    KeyAcceptance.Revoked => "The key in RUBLAB_KEY was revoked; set another.",
-                    _ => "The key in RUBLAB_KEY belongs to another kitchen.",
-                });
             }
         }
 

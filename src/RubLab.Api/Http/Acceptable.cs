@@ -15,7 +15,8 @@ public sealed class Acceptable(RequestDelegate next)
 
     private static bool Accepts(HttpContext http)
     {
-        if (http.GetEndpoint() is not { } endpoint)
+        // What routing puts in place of an endpoint, for a wrong method say, has its own answer.
+        if (http.GetEndpoint() is not RouteEndpoint endpoint)
         {
             return true;
         }
@@ -25,12 +26,20 @@ public sealed class Acceptable(RequestDelegate next)
             return false;
         }
 
-        var offered = endpoint.Metadata.GetOrderedMetadata<IProducesResponseTypeMetadata>()
+        return endpoint.Metadata.GetOrderedMetadata<IProducesResponseTypeMetadata>()
             .Where(m => m.StatusCode < 300)
             .SelectMany(m => m.ContentTypes)
-            .Select(t => new MediaTypeHeaderValue(t))
+            .Select(t => MediaTypeHeaderValue.Parse(t))
             .DefaultIfEmpty(Json)
-            .ToList();
-        return wanted.Any(w => w.Quality is not 0 && offered.Exists(o => o.IsSubsetOf(w)));
+            .Any(offered => Quality(offered, wanted) > 0);
     }
+
+    // The range that fits most closely decides (RFC 9110, 12.5.1). Parameters are left aside: there is one variant of
+    // each type, and it is UTF-8.
+    private static double Quality(MediaTypeHeaderValue offered, IList<MediaTypeHeaderValue> wanted) => wanted
+        .Where(w => w.MatchesAllTypes || (w.Type.Equals(offered.Type, StringComparison.OrdinalIgnoreCase)
+            && (w.MatchesAllSubTypes || w.SubType.Equals(offered.SubType, StringComparison.OrdinalIgnoreCase))))
+        .OrderBy(w => w.MatchesAllTypes ? 2 : w.MatchesAllSubTypes ? 1 : 0)
+        .Select(w => w.Quality ?? 1)
+        .FirstOrDefault();
 }

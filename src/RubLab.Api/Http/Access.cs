@@ -1,14 +1,18 @@
 using Microsoft.Extensions.Primitives;
 using RubLab.Api.Hosting;
 using RubLab.Storage;
-using RubLab.Storage.Keys;
 
 namespace RubLab.Api.Http;
 
 /// <summary>Lets a request to the API through with a key, or without one under the loopback rule.</summary>
-public sealed class Access(RequestDelegate next, Database database)
+public sealed class Access(RequestDelegate next, Database database, Keys keys)
 {
     private static readonly Caller Local = new(LocalKitchen.Id, null, CanWrite: true);
+    private static readonly Caller Configured = new(LocalKitchen.Id, "configured", CanWrite: true);
+
+    public static IResult UnknownKey() => Problems.Of(ProblemTypes.KeyNeeded, "This key is not known, or was revoked.");
+
+    public static IResult MissingScope(string scope) => Problems.Of(ProblemTypes.NotAllowed, $"This key lacks the scope {scope}.");
 
     public async Task InvokeAsync(HttpContext http)
     {
@@ -20,11 +24,11 @@ public sealed class Access(RequestDelegate next, Database database)
 
         var authorization = http.Request.Headers.Authorization;
         var (caller, refusal) = StringValues.IsNullOrEmpty(authorization)
-            ? (Local, Loopback.Refusal(http))
+            ? (Local, keys.MayBeKeyless ? Loopback.Refusal(http) : Problems.Of(ProblemTypes.KeyNeeded))
             : await ByKeyAsync(authorization.ToString(), http.RequestAborted);
         if (refusal is null && !caller!.CanWrite && http.GetEndpoint()?.Metadata.GetMetadata<WritesMetadata>() is not null)
         {
-            refusal = Problems.Of(ProblemTypes.NotAllowed, $"This key lacks the scope {Caller.WriteScope}.");
+            refusal = MissingScope(Caller.WriteScope);
         }
 
         if (refusal is not null)
@@ -41,20 +45,25 @@ public sealed class Access(RequestDelegate next, Database database)
     private async Task<(Caller? Caller, IResult? Refusal)> ByKeyAsync(string authorization, CancellationToken cancellation)
     {
         const string Scheme = "Bearer ";
-        AccessKey? key = null;
-        if (authorization.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase))
+        if (!authorization.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase))
         {
-            await using var work = await database.BeginAsync(Intent.Read, cancellation);
-            key = await work.Keys.FindAsync(authorization[Scheme.Length..].Trim(), cancellation);
+            return (null, UnknownKey());
         }
 
-        if (key is null)
+        var plain = authorization[Scheme.Length..].Trim();
+        if (keys.IsConfigured(plain))
         {
-            return (null, Problems.Of(ProblemTypes.KeyNeeded, "This key is not known, or was revoked."));
+            return (Configured, null);
+        }
+
+        await using var work = await database.BeginAsync(Intent.Read, cancellation);
+        if (await work.Keys.FindAsync(plain, cancellation) is not { } key)
+        {
+            return (null, UnknownKey());
         }
 
         return key.Scopes.Contains(Caller.ReadScope)
             ? (new Caller(key.KitchenId, key.Id, key.Scopes.Contains(Caller.WriteScope)), null)
-            : (null, Problems.Of(ProblemTypes.NotAllowed, $"This key lacks the scope {Caller.ReadScope}."));
+            : (null, MissingScope(Caller.ReadScope));
     }
 }

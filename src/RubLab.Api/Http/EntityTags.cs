@@ -1,11 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
 namespace RubLab.Api.Http;
 
 /// <summary>Entity tags: of reference data from its edition, of a formula from its revision and what its answer is computed with.</summary>
-public static class EntityTags
+public static partial class EntityTags
 {
     /// <summary>The tag of something that changes with the edition alone.</summary>
     public static string OfEdition(string dataVersion) => $"\"{dataVersion}\"";
@@ -38,10 +39,13 @@ public static class EntityTags
             return (IfMatch.Any, 0);
         }
 
-        var end = tag.IndexOf('-', StringComparison.Ordinal);
-        return tag.StartsWith("\"r", StringComparison.Ordinal) && end > 2
-            && long.TryParse(tag.AsSpan(2, end - 2), NumberStyles.None, CultureInfo.InvariantCulture, out var revision)
+        // The edition may be an earlier one: it changes what is computed from a revision, not the revision.
+        return OfAnyFormula().Match(tag) is { Success: true } match
+            && long.TryParse(match.Groups[1].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture, out var revision)
             ? (IfMatch.Revision, revision)
             : (IfMatch.Unknown, 0);
     }
+
+    [GeneratedRegex("^\"r([0-9]+)-[^\"]+-d[0-9]+\"$")]
+    private static partial Regex OfAnyFormula();
 }

@@ -24,11 +24,24 @@ public static class JsonPointers
         return pointer.ToString();
     }
 
-    /// <summary>The pointer to a member, unless the reader's path already ended in it.</summary>
-    public static string Child(string pointer, string member)
+    /// <summary>The pointer to a member by its parent's.</summary>
+    public static string Child(string pointer, string member) => pointer + "/" + Escaped(member);
+
+    /// <summary>The pointer to a member that the reader names; the path it reports mostly ends in it.</summary>
+    /// <remarks>Taken off the path by its text: the reader escapes nothing, so a quote in the name would end it early.</remarks>
+    public static string OfMember(string? path, string member)
     {
-        var last = "/" + Escaped(member);
-        return pointer.EndsWith(last, StringComparison.Ordinal) ? pointer : pointer + last;
+        var parent = path ?? "";
+        foreach (var last in (ReadOnlySpan<string>)["." + member, $"['{member}']"])
+        {
+            if (parent.EndsWith(last, StringComparison.Ordinal))
+            {
+                parent = parent[..^last.Length];
+                break;
+            }
+        }
+
+        return Child(FromPath(parent), member);
     }
 
     private static string Escaped(string token) =>

@@ -10,7 +10,7 @@ namespace RubLab.Api.Http;
 public static class Loopback
 {
     private static readonly string[] ProxyHeaders =
-        ["Forwarded", "X-Forwarded-For", "X-Forwarded-Host", "X-Forwarded-Proto", "X-Forwarded-Prefix", "X-Real-IP", "Via"];
+        ["Forwarded", "X-Real-IP", "X-Client-IP", "X-Cluster-Client-IP", "X-Original-Host", "X-Original-For", "True-Client-IP", "CF-Connecting-IP", "Via"];
 
     /// <summary>Null if the request may pass; else why not.</summary>
     public static IResult? Refusal(HttpContext http)
@@ -20,29 +20,37 @@ public static class Loopback
             return Problems.Of(ProblemTypes.KeyNeeded);
         }
 
-        if (ProxyHeaders.Any(http.Request.Headers.ContainsKey))
+        if (http.Request.Headers.Keys.Any(IsProxyHeader))
         {
             return Problems.Of(ProblemTypes.KeyNeeded, "A forwarded request needs a key.");
         }
 
         if (!IsLocalName(http.Request.Host.Host))
         {
-            return Problems.Of(
-                ProblemTypes.Unreadable, "", "host-not-allowed",
-                "Without a key this server answers to localhost, 127.0.0.1 and [::1] alone.");
+            return HostNotAllowed();
         }
 
-        return http.Request.Headers.Origin is [{ } origin] && !IsOwnOrigin(origin, http.Request)
-            ? Problems.Of(ProblemTypes.NotAllowed, "A page of another origin may not use this kitchen without a key.")
+        return http.Request.Headers.Origin.Any(origin => !IsOwnOrigin(origin, http.Request))
+            ? OtherOrigin()
             : null;
     }
+
+    public static IResult HostNotAllowed() => Problems.Of(
+        ProblemTypes.Unreadable, "", "host-not-allowed",
+        "Without a key this server answers to localhost, 127.0.0.1 and [::1] alone.");
+
+    public static IResult OtherOrigin() =>
+        Problems.Of(ProblemTypes.NotAllowed, "A page of another origin may not use this kitchen without a key.");
 
     public static bool IsLocalName(string host) =>
         host.Equals("localhost", StringComparison.OrdinalIgnoreCase) || (IPAddress.TryParse(host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
 
     private static bool IsLocal(IPAddress? address) => address is not null && IPAddress.IsLoopback(address);
 
-    private static bool IsOwnOrigin(string origin, HttpRequest request) =>
+    private static bool IsProxyHeader(string name) =>
+        name.StartsWith("X-Forwarded", StringComparison.OrdinalIgnoreCase) || ProxyHeaders.Contains(name, StringComparer.OrdinalIgnoreCase);
+
+    private static bool IsOwnOrigin(string? origin, HttpRequest request) =>
         Uri.TryCreate(origin, UriKind.Absolute, out var uri)
         && string.Equals(uri.Authority, request.Host.Value, StringComparison.OrdinalIgnoreCase)
         && uri.Scheme == request.Scheme;

@@ -24,9 +24,6 @@ public static class ProblemTypes
     public static readonly ProblemType NotAcceptable = new(
         "not-acceptable", 406, "No such representation.", "This path answers in application/json; the Accept header rules it out.");
 
-    public static readonly ProblemType Conflict = new(
-        "conflict", 409, "It conflicts with what is stored.", "A request with the same Idempotency-Key is being worked on; send it again.");
-
     public static readonly ProblemType Stale = new(
         "stale", 412, "It has changed since you read it.",
         "If-Match names a revision that is no longer the latest. Read it again and decide which version holds.");
@@ -55,7 +52,7 @@ public static class ProblemTypes
 
     public static IReadOnlyList<ProblemType> All { get; } =
     [
-        Unreadable, KeyNeeded, NotAllowed, NotFound, MethodNotAllowed, NotAcceptable, Conflict, Stale, TooLarge,
+        Unreadable, KeyNeeded, NotAllowed, NotFound, MethodNotAllowed, NotAcceptable, Stale, TooLarge,
         UnsupportedMediaType, Unprocessable, PreconditionNeeded, TooMany, Broken, Unavailable,
     ];
 

@@ -26,20 +26,21 @@ public static class Problems
 
     public static Task WriteAsync(HttpContext http, ProblemType type, string? detail = null) => Of(type, detail).ExecuteAsync(http);
 
-    private sealed class Answer(ProblemType type, string? detail, IReadOnlyList<ErrorResponse>? errors) : IResult
+    private sealed class Answer(ProblemType type, string? detail, IReadOnlyList<ErrorResponse>? errors) : IResult, IValueHttpResult<Problem>
     {
+        public Problem Value { get; } = new()
+        {
+            Type = type.Path,
+            Title = type.Title,
+            Status = type.Status,
+            Detail = detail,
+            Errors = errors,
+        };
+
         public Task ExecuteAsync(HttpContext httpContext)
         {
             httpContext.Response.StatusCode = type.Status;
-            var problem = new Problem
-            {
-                Type = type.Path,
-                Title = type.Title,
-                Status = type.Status,
-                Detail = detail,
-                Errors = errors,
-            };
-            return httpContext.Response.WriteAsJsonAsync(problem, RubLabJson.Default.Problem, MediaType, httpContext.RequestAborted);
+            return httpContext.Response.WriteAsJsonAsync(Value, RubLabJson.Default.Problem, MediaType, httpContext.RequestAborted);
         }
     }
 }

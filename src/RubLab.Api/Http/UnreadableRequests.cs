@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Diagnostics;
+using RubLab.Contracts.Reading;
 using RubLab.Storage.Refusals;
 
 namespace RubLab.Api.Http;
@@ -19,7 +20,8 @@ public sealed partial class UnreadableRequests : IExceptionHandler
         return true;
     }
 
-    private static IResult? AnswerTo(Exception exception) => exception switch
+    /// <summary>The answer; none for what is no fault of the request.</summary>
+    public static IResult? AnswerTo(Exception exception) => exception switch
     {
         BadHttpRequestException { InnerException: JsonException json } => OfJson(json),
         BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } => Problems.Of(ProblemTypes.TooLarge),
@@ -29,7 +31,7 @@ public sealed partial class UnreadableRequests : IExceptionHandler
         _ => null,
     };
 
-    // The reader's own messages name our types and are not for the sender; what matters is where and which of four
+    // The reader's own messages name our types and are not for the sender; what matters is where and which of five
     // things is wrong.
     private static IResult OfJson(JsonException json)
     {
@@ -38,19 +40,24 @@ public sealed partial class UnreadableRequests : IExceptionHandler
         if (unmapped.Success)
         {
             var member = unmapped.Groups[1].Value;
-            return Fault(JsonPointers.Child(pointer, member), "unknown-member", $"There is no member '{Cut(member)}' here.");
+            return Fault(JsonPointers.OfMember(json.Path, member), "unknown-member", $"There is no member '{Shown.Text(member)}' here.");
         }
 
         var twice = DuplicateMember().Match(json.Message);
         if (twice.Success)
         {
             var member = twice.Groups[1].Value;
-            return Fault(JsonPointers.Child(pointer, member), "duplicate-member", $"The member '{Cut(member)}' is given twice.");
+            return Fault(JsonPointers.OfMember(json.Path, member), "duplicate-member", $"The member '{Shown.Text(member)}' is given twice.");
         }
 
         var place = json is { LineNumber: { } line, BytePositionInLine: { } position }
             ? $" (line {line + 1}, byte {position + 1})"
             : "";
+        if (json.InnerException is InvalidOperationException inner && BrokenText().IsMatch(inner.Message))
+        {
+            return Fault(pointer, "bad-text", $"The text here is broken: it is not UTF-8, or has half a surrogate pair{place}.");
+        }
+
         return json.InnerException is not null && !json.Message.StartsWith("The JSON value could not be converted", StringComparison.Ordinal)
             ? Fault(pointer, "not-json", $"This is not JSON{place}.")
             : Fault(pointer, "wrong-type", $"A value of another type is expected here{place}.");
@@ -58,10 +65,11 @@ public sealed partial class UnreadableRequests : IExceptionHandler
 
     private static IResult Fault(string pointer, string code, string detail) => Problems.Of(ProblemTypes.Unreadable, pointer, code, detail);
 
-    private static string Cut(string text) => text.Length <= 80 ? text : text[..80] + "...";
-
     [GeneratedRegex("^The JSON property '(.*)' could not be mapped", RegexOptions.Singleline)]
     private static partial Regex UnknownMember();
+
+    [GeneratedRegex("^Cannot (transcode invalid UTF-8|read (incomplete|invalid) UTF-16)")]
+    private static partial Regex BrokenText();
 
     [GeneratedRegex("^Duplicate property '(.*)' encountered", RegexOptions.Singleline)]
     private static partial Regex DuplicateMember();

@@ -10,5 +10,9 @@ internal static class OpenApiSetup
         services.AddOpenApi(DocumentName, options =>
         {
             options.AddDocumentTransformer<DescribeDocument>();
+            options.AddDocumentTransformer<DescribeSchemas>();
+            options.AddDocumentTransformer<DescribeParameters>();
+            options.AddDocumentTransformer<DescribeResponses>();
+            options.AddDocumentTransformer<DescribeExamples>();
         });
 }

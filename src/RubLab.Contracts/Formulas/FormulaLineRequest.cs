@@ -14,9 +14,9 @@ public sealed record FormulaLineRequest
     /// <summary>A mass, a volume, g/kg, %, ppm, parts-by-mass or parts-by-volume.</summary>
     public QuantityRequest? Amount { get; init; }
 
-    /// <summary>Sodium nitrite in a cure, 0 to 1.</summary>
+    /// <summary>Share of sodium nitrite in a cure, 0 to 1.</summary>
     public double? NitriteFraction { get; init; }
 
-    /// <summary>Sodium nitrate in a cure, 0 to 1.</summary>
+    /// <summary>Share of sodium nitrate in a cure, 0 to 1.</summary>
     public double? NitrateFraction { get; init; }
 }

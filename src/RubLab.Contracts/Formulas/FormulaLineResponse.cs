@@ -11,10 +11,13 @@ public sealed record FormulaLineResponse
     /// <summary>As authored; absent when left open.</summary>
     public string? Form { get; init; }
 
+    /// <summary>As authored.</summary>
     public required Quantity Amount { get; init; }
 
+    /// <summary>As authored.</summary>
     public double? NitriteFraction { get; init; }
 
+    /// <summary>As authored.</summary>
     public double? NitrateFraction { get; init; }
 
     /// <summary>g/kg of the base (g/100cm2 for an area base).</summary>
@@ -23,5 +26,6 @@ public sealed record FormulaLineResponse
     /// <summary>Percent of the formula.</summary>
     public required QuantityBand Share { get; init; }
 
+    /// <summary>The density a volume was turned into a mass with; absent where none was needed or known.</summary>
     public DensityResponse? Density { get; init; }
 }

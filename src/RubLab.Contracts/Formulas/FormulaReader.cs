@@ -10,10 +10,10 @@ namespace RubLab.Contracts.Formulas;
 /// <summary>Reads a formula as sent into one of Core, noting every fault.</summary>
 public static class FormulaReader
 {
-    private static readonly Bounds Fraction = new(0, 1, true, "");
-
+    /// <summary>The formula, or none when anything about it is at fault.</summary>
     public static Formula? Read(FormulaRequest request, Catalogue catalogue, Place at)
     {
+        var before = at.Log.Count;
         var kind = Vocabulary.Kinds.Read(request.Kind, at.At("kind"));
         if (request.Kind is null)
         {
@@ -26,14 +26,19 @@ public static class FormulaReader
         }
 
         var ratioBase = Vocabulary.Bases.Read(request.Base, at.At("base"), RatioBase.Green).GetValueOrDefault();
+        var name = Reader.Name(request.Name, at.At("name"), isRequired: true);
+        var dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit);
+        var writtenFor = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass);
         var draft = new FormulaDraft
         {
-            Name = Reader.Name(request.Name, at.At("name"), isRequired: true),
+            Name = name,
             Kind = kind,
             Base = ratioBase,
-            Dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit),
+            Dose = dose,
             DoseUnit = doseUnit,
-            WrittenForGrams = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass),
+            IsDoseUnreadable = request.Dose is not null && dose is null,
+            WrittenForGrams = writtenFor,
+            IsWrittenForUnreadable = request.WrittenFor is not null && writtenFor is null,
             WrittenForIs = Vocabulary.Weights.Read(request.WrittenForIs, at.At("writtenForIs"), WeightBasis.Green).GetValueOrDefault(),
             Lines = ReadLines(request.Lines, catalogue, at.At("lines")),
         };
@@ -42,7 +47,8 @@ public static class FormulaReader
             at.At("writtenForIs").Fault("needs-other", "writtenForIs says what writtenFor is; give writtenFor too.");
         }
 
-        return Formula.Create(draft, at);
+        var formula = Formula.Create(draft, at);
+        return at.Log.Count == before ? formula : null;
     }
 
     private static double? ReadDose(QuantityRequest? dose, RatioBase ratioBase, Place at, out Unit? unit)
@@ -53,20 +59,11 @@ public static class FormulaReader
             return null;
         }
 
-        unit = Reader.Unit(dose.Unit, at.At("unit"), ratioBase == RatioBase.Area ? Dimension.Coverage : Dimension.Ratio);
-        if (dose.Value is not { } value)
-        {
-            Reader.Missing(at.At("value"));
-            return null;
-        }
-
-        if (unit is null)
-        {
-            return null;
-        }
-
-        var bounds = ratioBase == RatioBase.Area ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram;
-        return Reader.Within(value, unit, bounds, at.At("value")) is null ? null : value;
+        var isArea = ratioBase == RatioBase.Area;
+        var value = Reader.Authored(
+            dose, at, _ => isArea ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram, out unit,
+            isArea ? Dimension.Coverage : Dimension.Ratio);
+        return value;
     }
 
     private static List<FormulaLineDraft> ReadLines(IReadOnlyList<FormulaLineRequest?>? lines, Catalogue catalogue, Place at)
@@ -115,23 +112,14 @@ public static class FormulaReader
         double? amount = null;
         if (line.Amount is { } authored)
         {
-            unit = Reader.Unit(
-                authored.Unit, amountAt.At("unit"),
+            amount = Reader.Authored(
+                authored, amountAt, u => u.Dimension == Dimension.Ratio ? Bounds.LineRatio : Bounds.CardAmount, out unit,
                 Dimension.Mass, Dimension.Volume, Dimension.Ratio, Dimension.PartsByMass, Dimension.PartsByVolume);
-            if (authored.Value is not { } value)
-            {
-                Reader.Missing(amountAt.At("value"));
-            }
-            else if (unit is not null)
-            {
-                var bounds = unit.Dimension == Dimension.Ratio ? Bounds.DoseGramsPerKilogram with { LowestIsAllowed = true } : Bounds.CardAmount;
-                amount = Reader.Within(value, unit, bounds, amountAt.At("value")) is null ? null : value;
-            }
         }
 
         return new FormulaLineDraft(
             ingredient, form, amount, unit,
-            line.NitriteFraction is { } nitrite ? Reader.Within(nitrite, Fraction, at.At("nitriteFraction")) : null,
-            line.NitrateFraction is { } nitrate ? Reader.Within(nitrate, Fraction, at.At("nitrateFraction")) : null);
+            line.NitriteFraction is { } nitrite ? Reader.Within(nitrite, Bounds.Fraction, at.At("nitriteFraction")) : null,
+            line.NitrateFraction is { } nitrate ? Reader.Within(nitrate, Bounds.Fraction, at.At("nitrateFraction")) : null);
     }
 }

@@ -8,7 +8,7 @@ public sealed record FormulaRequest
     /// <summary>The formula's name, at most 200 characters.</summary>
     public string? Name { get; init; }
 
-    /// <summary>dry-brine, rub, slather, injection, soak, mop or sauce.</summary>
+    /// <summary>dry-brine, rub, slather, mop or sauce; injection and soak are refused by this version.</summary>
     public string? Kind { get; init; }
 
     /// <summary>What the ratios stand on: green (default), cooked, portion or area.</summary>

@@ -8,20 +8,26 @@ public sealed record FormulaResponse
 {
     public required string Id { get; init; }
 
+    /// <summary>Rises by one with every replacement.</summary>
     public required long Revision { get; init; }
 
     public required string Name { get; init; }
 
     public required string Kind { get; init; }
 
+    /// <summary>What the ratios stand on.</summary>
     public required string Base { get; init; }
 
+    /// <summary>As authored.</summary>
     public Quantity? Dose { get; init; }
 
+    /// <summary>As authored.</summary>
     public Quantity? WrittenFor { get; init; }
 
+    /// <summary>Which weight writtenFor is.</summary>
     public string? WrittenForIs { get; init; }
 
+    /// <summary>In the order authored.</summary>
     public required IReadOnlyList<FormulaLineResponse> Lines { get; init; }
 
     /// <summary>The whole formula per base, whether authored as a dose or summed from the lines.</summary>
@@ -32,6 +38,7 @@ public sealed record FormulaResponse
 
     public required IReadOnlyList<FindingResponse> Findings { get; init; }
 
+    /// <summary>When this revision was stored, UTC.</summary>
     public required string UpdatedAt { get; init; }
 
     public required string DataVersion { get; init; }

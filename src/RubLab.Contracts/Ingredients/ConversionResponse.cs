@@ -11,8 +11,10 @@ public sealed record ConversionResponse
     /// <summary>The form named, or the default one.</summary>
     public required string Form { get; init; }
 
+    /// <summary>The amount as sent.</summary>
     public required Quantity Amount { get; init; }
 
+    /// <summary>In the unit asked for.</summary>
     public required QuantityBand Result { get; init; }
 
     /// <summary>Absent where mass went to mass or volume to volume.</summary>

@@ -85,7 +85,7 @@ public static class Conversions
         }
 
         var findings = new FindingLog(catalogue);
-        Notice(ingredient, conversion, findings);
+        Notice(ingredient, conversion, findings, at.At("form").Pointer);
         return new ConversionResponse
         {
             Ingredient = ingredient.Id,
@@ -98,7 +98,7 @@ public static class Conversions
         };
     }
 
-    private static void Notice(Ingredient ingredient, Conversion conversion, FindingLog findings)
+    private static void Notice(Ingredient ingredient, Conversion conversion, FindingLog findings, string pointer)
     {
         if (conversion.Choice is not { Density: { } density } choice)
         {
@@ -108,13 +108,13 @@ public static class Conversions
         if (choice.SpansForms)
         {
             findings.Add(
-                "form-unnamed", "/form", density.Citation.SourceId, ("ingredient", ingredient.Name),
+                "form-unnamed", pointer, density.Citation.SourceId, ("ingredient", ingredient.Name),
                 ("forms", ingredient.Forms.Where(f => f.Density is not null).Select(f => f.Id).ToArray()));
         }
         else if (density.Citation.Confidence >= Confidence.Low)
         {
             findings.Add(
-                "density-low-confidence", "/form", density.Citation.SourceId,
+                "density-low-confidence", pointer, density.Citation.SourceId,
                 ("ingredient", ingredient.Name), ("form", choice.Form.Name));
         }
     }

@@ -6,6 +6,7 @@ using RubLab.Contracts.Listing;
 using RubLab.Contracts.Reference;
 using RubLab.Contracts.Salt;
 using RubLab.Contracts.Scaling;
+using RubLab.Contracts.Service;
 
 namespace RubLab.Contracts.Json;
 
@@ -38,6 +39,7 @@ namespace RubLab.Contracts.Json;
 [JsonSerializable(typeof(ListResponse<CutSummary>))]
 [JsonSerializable(typeof(CutResponse))]
 [JsonSerializable(typeof(ChangesResponse))]
+[JsonSerializable(typeof(HealthResponse))]
 [JsonSerializable(typeof(double))]
 [JsonSerializable(typeof(string[]))]
 public sealed partial class RubLabJson : JsonSerializerContext;

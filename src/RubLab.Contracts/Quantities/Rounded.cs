@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace RubLab.Contracts.Quantities;
 
 /// <summary>How figures are printed. An exact figure loses only binary noise; an uncertain one loses the digits it has not got.</summary>
@@ -29,7 +31,11 @@ public static class Rounded
             return Math.Round(value, decimals, MidpointRounding.AwayFromZero);
         }
 
-        var scale = Math.Pow(10, Math.Abs(decimals));
-        return decimals < 0 ? Math.Round(value / scale, MidpointRounding.AwayFromZero) * scale : value;
+        // Beyond the decimals Math.Round reaches: above, through a power of ten; below, by writing the digits out.
+        var scale = Math.Pow(10, -decimals);
+        var rounded = decimals < 0
+            ? Math.Round(value / scale, MidpointRounding.AwayFromZero) * scale
+            : double.Parse(value.ToString($"E{digits - 1}", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return double.IsFinite(rounded) ? rounded : value;
     }
 }

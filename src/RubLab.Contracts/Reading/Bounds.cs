@@ -7,23 +7,29 @@ namespace RubLab.Contracts.Reading;
 /// <param name="Unit">The base unit's symbol, for the message.</param>
 public readonly record struct Bounds(double Lowest, double Highest, bool LowestIsAllowed, string Unit)
 {
-    /// <summary>A piece, a pile, a card's meat: above nothing, up to a tonne.</summary>
-    public static readonly Bounds MeatGrams = new(0, 1e6, false, "g");
+    // Below this an amount is no amount, and quotients of such figures leave the range of numbers.
+    private const double Least = 1e-6;
 
-    /// <summary>A portion of cooked meat, up to five kilograms.</summary>
-    public static readonly Bounds PortionGrams = new(0, 5000, false, "g");
+    /// <summary>A piece, a pile, a card's meat: from a milligram to a tonne.</summary>
+    public static readonly Bounds MeatGrams = new(0.001, 1e6, true, "g");
+
+    /// <summary>A portion of cooked meat, from a gram to five kilograms.</summary>
+    public static readonly Bounds PortionGrams = new(1, 5000, true, "g");
 
     /// <summary>A weighing step, from a milligram to a kilogram.</summary>
     public static readonly Bounds StepGrams = new(0.001, 1000, true, "g");
 
-    /// <summary>A dose: above nothing, up to the weight of the meat itself.</summary>
-    public static readonly Bounds DoseGramsPerKilogram = new(0, 1000, false, "g/kg");
+    /// <summary>A dose: from a thousandth of a part per million up to the weight of the meat itself.</summary>
+    public static readonly Bounds DoseGramsPerKilogram = new(Least, 1000, true, "g/kg");
 
     /// <summary>A dose by surface.</summary>
-    public static readonly Bounds CoverageGrams = new(0, 1000, false, "g/100cm2");
+    public static readonly Bounds CoverageGrams = new(Least, 1000, true, "g/100cm2");
+
+    /// <summary>A line written as a ratio.</summary>
+    public static readonly Bounds LineRatio = new(Least, 1000, true, "g/kg") { OrNothing = true };
 
     /// <summary>An amount on a card.</summary>
-    public static readonly Bounds CardAmount = new(0, 1e7, true, "");
+    public static readonly Bounds CardAmount = new(Least, 1e7, true, "") { OrNothing = true };
 
     /// <summary>Percent that may be none or all.</summary>
     public static readonly Bounds Percent = new(0, 100, true, "%");
@@ -31,15 +37,24 @@ public readonly record struct Bounds(double Lowest, double Highest, bool LowestI
     /// <summary>Percent of a part that must leave something.</summary>
     public static readonly Bounds PercentOfPart = new(0, 99, true, "%");
 
-    /// <summary>Percent that must be something, up to all.</summary>
-    public static readonly Bounds PercentAboveNone = new(0, 100, false, "%");
+    /// <summary>Cooked over green weight, percent.</summary>
+    public static readonly Bounds YieldPercent = new(1, 100, true, "%");
 
     /// <summary>Overage in the mix.</summary>
     public static readonly Bounds OveragePercent = new(0, 100, true, "%");
 
+    /// <summary>A plain share, of none or of all.</summary>
+    public static readonly Bounds Fraction = new(0, 1, true, "");
+
+    /// <summary>A factor on the doses of one piece.</summary>
+    public static readonly Bounds DoseFactor = new(0, 10, true, "");
+
     /// <summary>Anything a kitchen might convert.</summary>
     public static readonly Bounds Conversion = new(0, 1e9, true, "");
 
+    /// <summary>Zero is allowed too, below the lowest value.</summary>
+    public bool OrNothing { get; init; }
+
     public bool Holds(double value) =>
-        value <= Highest && (LowestIsAllowed ? value >= Lowest : value > Lowest);
+        value <= Highest && ((LowestIsAllowed ? value >= Lowest : value > Lowest) || (OrNothing && value == 0));
 }

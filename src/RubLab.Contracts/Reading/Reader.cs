@@ -11,6 +11,9 @@ internal static class Reader
     public const int LongestName = 200;
     private const int LongestId = 64;
 
+    // Far below anything that is weighed, far above where a quotient overflows.
+    private const double SmallestNumber = 1e-30;
+
     /// <summary>A quantity in its dimension's base unit, within bounds.</summary>
     public static double? Amount(QuantityRequest? quantity, Place at, Bounds bounds, bool isRequired, params ReadOnlySpan<Dimension> dimensions)
     {
@@ -38,6 +41,26 @@ internal static class Reader
         }
 
         return Within(value, unit, bounds, at.At("value"));
+    }
+
+    /// <summary>A quantity kept as sent: its number, checked in base units, and its unit.</summary>
+    public static double? Authored(
+        QuantityRequest quantity, Place at, Func<Unit, Bounds> boundsOf, out Unit? unit, params ReadOnlySpan<Dimension> dimensions)
+    {
+        unit = Unit(quantity.Unit, at.At("unit"), dimensions);
+        if (quantity.Value is not { } value)
+        {
+            Missing(at.At("value"));
+            return null;
+        }
+
+        if (unit is null)
+        {
+            Finite(value, at.At("value"));
+            return null;
+        }
+
+        return Within(value, unit, boundsOf(unit), at.At("value")) is null ? null : value;
     }
 
     /// <summary>A percentage: a ratio, whose base unit is g/kg, as percent.</summary>
@@ -104,23 +127,26 @@ internal static class Reader
             return null;
         }
 
-        var allowed = UnitTable.SymbolsOf(dimensions);
-        if (!UnitTable.TryFind(symbol, out var unit))
-        {
-            at.Fault(
-                "unknown-unit", $"'{Shown.Text(symbol)}' is not a unit. Here: {string.Join(", ", allowed)}.",
-                ("value", Shown.Text(symbol)), ("allowed", allowed.ToArray()));
-            return null;
-        }
-
-        if (dimensions.Contains(unit.Dimension))
+        var isKnown = UnitTable.TryFind(symbol, out var unit);
+        if (isKnown && dimensions.Contains(unit!.Dimension))
         {
             return unit;
         }
 
-        at.Fault(
-            "unit-not-allowed", $"{symbol} does not fit here. Allowed: {string.Join(", ", allowed)}.",
-            ("value", symbol), ("allowed", allowed.ToArray()));
+        var allowed = UnitTable.SymbolsOf(dimensions).ToArray();
+        if (isKnown)
+        {
+            at.Fault(
+                "unit-not-allowed", $"{symbol} does not fit here. Allowed: {string.Join(", ", allowed)}.",
+                ("value", symbol), ("allowed", allowed));
+        }
+        else
+        {
+            at.Fault(
+                "unknown-unit", $"'{Shown.Text(symbol)}' is not a unit. Here: {string.Join(", ", allowed)}.",
+                ("value", Shown.Text(symbol)), ("allowed", allowed));
+        }
+
         return null;
     }
 
@@ -128,6 +154,11 @@ internal static class Reader
     public static double? Within(double value, Unit unit, Bounds bounds, Place at)
     {
         if (!Finite(value, at))
+        {
+            return null;
+        }
+
+        if (IsTooSmall(value, unit.Symbol, at))
         {
             return null;
         }
@@ -146,6 +177,11 @@ internal static class Reader
     public static double? Within(double value, Bounds bounds, Place at)
     {
         if (!Finite(value, at))
+        {
+            return null;
+        }
+
+        if (IsTooSmall(value, bounds.Unit, at))
         {
             return null;
         }
@@ -238,15 +274,27 @@ internal static class Reader
             return true;
         }
 
-        at.Fault("not-finite", "The number is too large to be read.");
+        at.Fault("not-finite", "This is no number, or too large a one to be read.");
         return false;
+    }
+
+    private static bool IsTooSmall(double value, string unit, Place at)
+    {
+        if (value == 0 || Math.Abs(value) >= SmallestNumber)
+        {
+            return false;
+        }
+
+        var shown = string.Create(CultureInfo.InvariantCulture, $"{value} {unit}").TrimEnd();
+        at.Fault("out-of-range", $"{shown} is too small to be reckoned with.", ("value", value), ("unit", unit));
+        return true;
     }
 
     private static void OutOfRange(double value, string unit, Bounds bounds, Place at) => at.Fault(
         "out-of-range",
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{value} {unit} is out of range: {(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
+            $"{value} {unit} is out of range: {(bounds.OrNothing ? "0, or " : "")}{(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
         ("value", value), ("lowest", bounds.Lowest), ("highest", bounds.Highest), ("unit", bounds.Unit));
 
     private static bool IsWellFormed(string text)

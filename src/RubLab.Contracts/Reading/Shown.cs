@@ -1,7 +1,7 @@
 namespace RubLab.Contracts.Reading;
 
 /// <summary>What a person sent, as it may be shown back to them.</summary>
-internal static class Shown
+public static class Shown
 {
     private const int Longest = 80;
 

@@ -1,3 +1,4 @@
+using RubLab.Contracts.Scaling;
 using RubLab.Core.Formulas;
 using RubLab.Core.Quantities;
 using RubLab.Core.Remarks;
@@ -21,6 +22,10 @@ public static class Vocabulary
 
     public static Words<Stage> Stages { get; } = new(
         ("before", Stage.Before), ("during", Stage.During), ("wrap", Stage.Wrap), ("after", Stage.After));
+
+    public static Words<PieceListing> Listings { get; } = new(("all", PieceListing.All), ("none", PieceListing.None));
+
+    public static Words<SheetPurpose> Purposes { get; } = new(("sheet", SheetPurpose.Sheet), ("check", SheetPurpose.Check));
 
     public static Words<Verdict> Verdicts { get; } = new(
         ("within", Verdict.Within), ("below", Verdict.Below), ("above", Verdict.Above), ("cannot-tell", Verdict.CannotTell));

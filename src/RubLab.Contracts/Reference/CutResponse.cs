@@ -12,13 +12,16 @@ public sealed record CutResponse
     /// <summary>The raw meat's own sodium, mg per 100 g.</summary>
     public FigureResponse? Sodium { get; init; }
 
+    /// <summary>Water in the raw meat.</summary>
     public FigureResponse? Water { get; init; }
 
+    /// <summary>Percent of purchase weight lost in trimming.</summary>
     public FigureResponse? TrimLoss { get; init; }
 
     /// <summary>Cooked over green weight by method, the default first.</summary>
     public required IReadOnlyList<FigureResponse> CookYields { get; init; }
 
+    /// <summary>Salt that stays in the meat through cooking, percent.</summary>
     public FigureResponse? KeptInCooking { get; init; }
 
     /// <summary>Ids of the salt ranges this cut is compared with.</summary>

@@ -6,6 +6,14 @@ using RubLab.Core.Sources;
 namespace RubLab.Contracts.Reference;
 
 /// <summary>A figure from outside with its source.</summary>
+/// <param name="Low">The low end.</param>
+/// <param name="Typical">The most likely value.</param>
+/// <param name="High">The high end.</param>
+/// <param name="Unit">The unit of all three.</param>
+/// <param name="SourceId">Id of the source.</param>
+/// <param name="Locator">Where in the source.</param>
+/// <param name="Confidence">How far the figure can be trusted.</param>
+/// <param name="Method">The cooking method, where the figure depends on it.</param>
 public sealed record FigureResponse(
     double Low, double Typical, double High, string Unit, string SourceId, string Locator, string Confidence, string? Method)
 {

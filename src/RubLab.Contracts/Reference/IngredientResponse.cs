@@ -9,6 +9,7 @@ public sealed record IngredientResponse
 
     public required string Name { get; init; }
 
+    /// <summary>The kind of ingredient.</summary>
     public required string Group { get; init; }
 
     /// <summary>All sodium, mg per 100 g.</summary>
@@ -17,12 +18,16 @@ public sealed record IngredientResponse
     /// <summary>Sodium chloride, g per 100 g.</summary>
     public required QuantityBand Salt { get; init; }
 
+    /// <summary>How the salt was worked out from the sodium.</summary>
     public required string SaltMethod { get; init; }
 
+    /// <summary>Absent where not published.</summary>
     public double? WaterGramsPer100Grams { get; init; }
 
+    /// <summary>Absent where not published.</summary>
     public double? SugarsGramsPer100Grams { get; init; }
 
+    /// <summary>Allergens it always holds.</summary>
     public required IReadOnlyList<string> Allergens { get; init; }
 
     /// <summary>True: made to many recipes, read its own label.</summary>
@@ -32,7 +37,9 @@ public sealed record IngredientResponse
 
     public required string Locator { get; init; }
 
+    /// <summary>Its grinds or crystals.</summary>
     public required IReadOnlyList<FormResponse> Forms { get; init; }
 
+    /// <summary>Published weights of household measures.</summary>
     public required IReadOnlyList<MeasureResponse> Measures { get; init; }
 }

@@ -7,8 +7,10 @@ public sealed record CheckResponse
 {
     public required string Id { get; init; }
 
+    /// <summary>What the range is of.</summary>
     public required string Title { get; init; }
 
+    /// <summary>What the range is a share of, in the words of its source.</summary>
     public required string Base { get; init; }
 
     /// <summary>Of the whole band: within, below, above or cannot-tell.</summary>
@@ -20,10 +22,13 @@ public sealed record CheckResponse
     /// <summary>Absent where the figure cannot be put on the range's base.</summary>
     public QuantityBand? Measured { get; init; }
 
+    /// <summary>Absent where the range has no lower bound.</summary>
     public double? Lowest { get; init; }
 
+    /// <summary>Absent where the range has no upper bound.</summary>
     public double? Highest { get; init; }
 
+    /// <summary>The unit of measured, lowest and highest.</summary>
     public required string Unit { get; init; }
 
     public required string SourceId { get; init; }
@@ -32,5 +37,6 @@ public sealed record CheckResponse
 
     public required string Confidence { get; init; }
 
+    /// <summary>What to do about it; empty where there is nothing to do.</summary>
     public required string Advice { get; init; }
 }

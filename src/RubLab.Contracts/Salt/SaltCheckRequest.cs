@@ -9,7 +9,9 @@ public sealed record SaltCheckRequest
     /// <summary>Exactly one line.</summary>
     public IReadOnlyList<PileLineRequest?>? Pile { get; init; }
 
+    /// <summary>What goes on it, in order.</summary>
     public IReadOnlyList<TreatmentRequest?>? Treatments { get; init; }
 
+    /// <summary>One portion of cooked meat, for sodium per portion.</summary>
     public QuantityRequest? Portion { get; init; }
 }

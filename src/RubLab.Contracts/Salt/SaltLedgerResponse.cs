@@ -15,6 +15,7 @@ public sealed record SaltLedgerResponse
     /// <summary>What is weighed as salt, per kg green; not the same as sodium chloride.</summary>
     public required Quantity SaltWeighedPerKgGreen { get; init; }
 
+    /// <summary>What is left after cooking, per kg cooked; absent where the cook yield is not known.</summary>
     public QuantityBand? SaltPerKgCooked { get; init; }
 
     /// <summary>Added and the meat's own, in mg.</summary>
@@ -23,8 +24,10 @@ public sealed record SaltLedgerResponse
     /// <summary>The raw meat's own sodium, per kg green.</summary>
     public Quantity? OwnSodiumPerKgGreen { get; init; }
 
+    /// <summary>One for each line of each treatment on it.</summary>
     public required IReadOnlyList<LedgerEntryResponse> Entries { get; init; }
 
+    /// <summary>The figures held against published and common-practice ranges.</summary>
     public required IReadOnlyList<CheckResponse> Checks { get; init; }
 
     public static SaltLedgerResponse From(SaltLedger ledger, Catalogue catalogue) => new()

@@ -5,8 +5,10 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>A pile and the treatments to scale to it.</summary>
 public sealed record BatchSheetRequest
 {
+    /// <summary>All that is to be seasoned, up to 100 lines.</summary>
     public IReadOnlyList<PileLineRequest?>? Pile { get; init; }
 
+    /// <summary>What goes on it, up to 20.</summary>
     public IReadOnlyList<TreatmentRequest?>? Treatments { get; init; }
 
     /// <summary>1 g if left out.</summary>

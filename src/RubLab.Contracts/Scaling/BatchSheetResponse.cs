@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Remarks;
 
@@ -9,11 +10,17 @@ public sealed record BatchSheetResponse
     /// <summary>weighed, or planned while a purchase weight has no trim loss.</summary>
     public required string Status { get; init; }
 
+    /// <summary>The whole pile, trimmed.</summary>
     public required Quantity GreenWeight { get; init; }
+
+    /// <summary>How many pieces the treatments list together: how long the answer is.</summary>
+    [JsonIgnore]
+    public int PieceCount { get; init; }
 
     /// <summary>Empty for a check.</summary>
     public required IReadOnlyList<SheetTreatmentResponse> Treatments { get; init; }
 
+    /// <summary>The salt ledger of each pile line.</summary>
     public required IReadOnlyList<LineLedgerResponse> Salt { get; init; }
 
     public required IReadOnlyList<FindingResponse> Findings { get; init; }

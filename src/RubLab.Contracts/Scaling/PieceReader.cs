@@ -7,10 +7,10 @@ using RubLab.Core.Scaling;
 namespace RubLab.Contracts.Scaling;
 
 /// <summary>Reads the weights of one pile line, however they were given.</summary>
-internal sealed class PieceReader(bool needsWeights)
+/// <param name="needsWeights">Whether a line without any weight is at fault.</param>
+/// <param name="keepsWeights">False where the pile is too large to be computed and only its faults are wanted.</param>
+internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
 {
-    private static readonly Bounds FactorBounds = new(0, 10, true, "");
-
     public IReadOnlyList<double> Grams { get; private set; } = [];
 
     public IReadOnlyList<string?>? Labels { get; private set; }
@@ -73,7 +73,7 @@ internal sealed class PieceReader(bool needsWeights)
             return;
         }
 
-        if ((each ?? total / count) is { } grams)
+        if (keepsWeights && (each ?? total / count) is { } grams)
         {
             var all = new double[count];
             Array.Fill(all, grams);
@@ -156,6 +156,6 @@ internal sealed class PieceReader(bool needsWeights)
             return 0;
         }
 
-        return piece.DoseFactor is { } factor ? Reader.Within(factor, FactorBounds, at.At("doseFactor")) ?? 0 : 0;
+        return piece.DoseFactor is { } factor ? Reader.Within(factor, Bounds.DoseFactor, at.At("doseFactor")) ?? 0 : 0;
     }
 }

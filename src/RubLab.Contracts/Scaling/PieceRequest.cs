@@ -3,16 +3,19 @@ using RubLab.Contracts.Quantities;
 namespace RubLab.Contracts.Scaling;
 
 /// <summary>One weighed piece.</summary>
+/// <remarks>Settable, where other requests are init-only: a pile holds up to 300,000 of these, and the generated reader
+/// fills settable members in place instead of boxing each value on its way to a constructor.</remarks>
 public sealed record PieceRequest
 {
-    public QuantityRequest? Weight { get; init; }
+    /// <summary>A mass.</summary>
+    public QuantityRequest? Weight { get; set; }
 
     /// <summary>What the kitchen calls it, at most 200 characters.</summary>
-    public string? Label { get; init; }
+    public string? Label { get; set; }
 
     /// <summary>Factor on every dose of this piece, 0 to 10; 1 if left out.</summary>
-    public double? DoseFactor { get; init; }
+    public double? DoseFactor { get; set; }
 
     /// <summary>True to leave the piece unseasoned.</summary>
-    public bool? Skip { get; init; }
+    public bool? Skip { get; set; }
 }

@@ -8,14 +8,19 @@ public sealed record PileLineRequest
     /// <summary>Unique in the pile; the cut's id if left out.</summary>
     public string? Id { get; init; }
 
+    /// <summary>Cut id.</summary>
     public string? Cut { get; init; }
 
+    /// <summary>Each piece weighed.</summary>
     public IReadOnlyList<PieceRequest?>? Pieces { get; init; }
 
+    /// <summary>How many equal pieces; with weightEach or totalWeight.</summary>
     public int? Count { get; init; }
 
+    /// <summary>What each weighs; with count.</summary>
     public QuantityRequest? WeightEach { get; init; }
 
+    /// <summary>What they weigh together; with count.</summary>
     public QuantityRequest? TotalWeight { get; init; }
 
     /// <summary>green or purchase; green if left out.</summary>
@@ -36,6 +41,7 @@ public sealed record PileLineRequest
     /// <summary>Salt that stays in the meat through cooking, percent.</summary>
     public EstimateRequest? KeptInCooking { get; init; }
 
+    /// <summary>True: what cooks out is eaten with the meat, so all salt is kept. Not with keptInCooking.</summary>
     public bool? JuicesReturned { get; init; }
 
     /// <summary>One portion of cooked meat; the sheet's portion if left out.</summary>

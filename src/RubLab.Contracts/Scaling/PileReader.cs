@@ -26,15 +26,24 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
             at.Fault(
                 "too-many", $"A pile has at most {SheetRequest.MostPileLines} lines; this has {lines.Count}.",
                 ("most", (double)SheetRequest.MostPileLines), ("count", (double)lines.Count));
-            return [];
+            return [null];
         }
 
+        var count = lines.Sum(CountOf);
+        if (count > SheetRequest.MostPieceTreatments)
+        {
+            at.Fault(
+                "too-many", $"A pile has at most {SheetRequest.MostPieceTreatments} pieces; this has {count}. Split the pile.",
+                ("most", (double)SheetRequest.MostPieceTreatments), ("count", (double)count));
+        }
+
+        var keepsWeights = count <= SheetRequest.MostPieceTreatments;
         var read = new List<PileLine?>(lines.Count);
         for (var i = 0; i < lines.Count; i++)
         {
             if (lines[i] is { } line)
             {
-                read.Add(ReadLine(line, at.At(i)));
+                read.Add(ReadLine(line, keepsWeights, at.At(i)));
             }
             else
             {
@@ -46,36 +55,44 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
         return read;
     }
 
-    private PileLine? ReadLine(PileLineRequest line, Place at)
+    // Counted before any line is read: a short document can ask for a hundred lines of 300,000 pieces. A line beyond
+    // the limit by itself has a fault of its own.
+    private static long CountOf(PileLineRequest? line)
+    {
+        var count = line?.Pieces?.Count ?? line?.Count ?? 0;
+        return count is > 0 and <= SheetRequest.MostPieceTreatments ? count : 0;
+    }
+
+    private PileLine? ReadLine(PileLineRequest line, bool keepsWeights, Place at)
     {
         var before = at.Log.Count;
         var cut = Lookup.Cut(line.Cut, catalogue, at.At("cut"));
-        var id = Reader.Id(line.Id, at.At("id")) ?? cut?.Id;
+        var id = line.Id is null ? cut?.Id : Reader.Id(line.Id, at.At("id"));
         if (id is not null && !_ids.Add(id))
         {
             at.At("id").Fault("duplicate-id", $"'{id}' is already a line of this pile; give each line its own id.", ("value", id));
         }
 
-        var weightIs = Vocabulary.Weights.Read(line.WeightIs, at.At("weightIs"), WeightBasis.Green).GetValueOrDefault();
+        var weightIs = line.WeightIs is null ? WeightBasis.Green : Vocabulary.Weights.Read(line.WeightIs, at.At("weightIs"));
         if (line.TrimLoss is not null && weightIs == WeightBasis.Green)
         {
             at.At("trimLoss").Fault("trim-on-green", "Green weight is after trimming: there is no trim loss to take off it.");
         }
 
-        var pieces = new PieceReader(needsWeights);
+        var pieces = new PieceReader(needsWeights, keepsWeights);
         pieces.Read(line, at);
         var read = new PileLine
         {
             Id = id ?? "",
             Cut = cut!,
-            WeightIs = weightIs,
+            WeightIs = weightIs.GetValueOrDefault(),
             WeighedGrams = pieces.Grams,
             Labels = pieces.Labels,
             DoseFactors = pieces.DoseFactors,
             TrimLossPercent = Reader.Percent(line.TrimLoss, at.At("trimLoss"), Bounds.PercentOfPart),
             BonePercent = Reader.Percent(line.Bone, at.At("bone"), Bounds.PercentOfPart),
             AddedSolutionPercent = Reader.Percent(line.AddedSolution, at.At("addedSolution"), Bounds.Percent),
-            CookYieldPercent = Reader.PercentBand(line.CookYield, at.At("cookYield"), Bounds.PercentAboveNone),
+            CookYieldPercent = Reader.PercentBand(line.CookYield, at.At("cookYield"), Bounds.YieldPercent),
             KeptInCookingPercent = Reader.PercentBand(line.KeptInCooking, at.At("keptInCooking"), Bounds.Percent),
             JuicesReturned = line.JuicesReturned ?? false,
             PortionGrams = Reader.Amount(line.Portion, at.At("portion"), Bounds.PortionGrams, isRequired: false, Dimension.Mass) ?? sheetPortionGrams,

@@ -3,4 +3,9 @@ using RubLab.Contracts.Quantities;
 namespace RubLab.Contracts.Scaling;
 
 /// <summary>What goes on one piece.</summary>
+/// <param name="Number">Counted through the sheet, from 1.</param>
+/// <param name="Line">Id of the pile line.</param>
+/// <param name="Label">As sent.</param>
+/// <param name="GreenWeight">What it weighs trimmed.</param>
+/// <param name="Amount">What goes on it, in whole steps.</param>
 public readonly record struct SheetPieceResponse(int Number, string Line, string? Label, Quantity GreenWeight, Quantity Amount);

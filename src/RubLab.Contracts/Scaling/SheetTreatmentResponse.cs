@@ -17,12 +17,16 @@ public sealed record SheetTreatmentResponse
     /// <summary>All amounts below are for this many applications together.</summary>
     public required int Applications { get; init; }
 
+    /// <summary>As sent.</summary>
     public string? Stage { get; init; }
 
+    /// <summary>What goes on the meat.</summary>
     public required Quantity OnMeat { get; init; }
 
+    /// <summary>What to mix: with the overage.</summary>
     public required Quantity ToMix { get; init; }
 
+    /// <summary>What to weigh of each ingredient; toMix of the lines sums to toMix above.</summary>
     public required IReadOnlyList<SheetLineResponse> Lines { get; init; }
 
     /// <summary>Whole steps that sum to <c>onMeat</c>; absent when not asked for.</summary>

@@ -12,8 +12,6 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>Reads the treatments of a stack, noting every fault.</summary>
 internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formulas, FindingLog findings, IReadOnlyList<PileLine?> pile)
 {
-    private const int MostApplications = 100;
-
     public List<Treatment> Read(IReadOnlyList<TreatmentRequest?>? treatments, Place at)
     {
         var read = new List<Treatment>();
@@ -56,11 +54,11 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
         var on = ReadOn(treatment.On, at.At("on"));
         var retained = Reader.PercentBand(treatment.Retained, at.At("retained"), Bounds.Percent);
         var applications = treatment.Applications ?? 1;
-        if (applications is < 1 or > MostApplications)
+        if (applications is < 1 or > TreatmentRequest.MostApplications)
         {
             at.At("applications").Fault(
-                "out-of-range", $"{applications} is out of range: from 1 to {MostApplications} times.",
-                ("value", (double)applications), ("lowest", 1d), ("highest", (double)MostApplications));
+                "out-of-range", $"{applications} is out of range: from 1 to {TreatmentRequest.MostApplications} times.",
+                ("value", (double)applications), ("lowest", 1d), ("highest", (double)TreatmentRequest.MostApplications));
         }
 
         var stage = Vocabulary.Stages.Read(treatment.Stage, at.At("stage"));
@@ -125,7 +123,15 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
             return null;
         }
 
-        return FormulaReader.Read(stored, catalogue, formulaAt);
+        // It was sound when it was stored; should a later edition find fault with it, the sender can only name it.
+        var own = new FaultLog();
+        var formula = FormulaReader.Read(stored, catalogue, own.Root);
+        if (formula is null)
+        {
+            formulaAt.Fault("formula-not-sound", $"The stored formula '{id}' is not sound: {own.Faults[0].Detail}", ("value", id));
+        }
+
+        return formula;
     }
 
     private List<int> ReadOn(IReadOnlyList<string?>? on, Place at)
@@ -143,7 +149,13 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
 
         for (var i = 0; i < on.Count; i++)
         {
-            var line = IndexOf(on[i]);
+            if (on[i] is not { } id)
+            {
+                Reader.Missing(at.At(i));
+                continue;
+            }
+
+            var line = IndexOf(id);
             if (line < 0 && pile.Contains(null))
             {
                 // It may name the line that could not be read; that line has its fault already.
@@ -152,11 +164,11 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
 
             if (line < 0)
             {
-                at.At(i).Fault("unknown-line", $"The pile has no line '{Shown.Text(on[i] ?? "")}'.", ("value", Shown.Text(on[i] ?? "")));
+                at.At(i).Fault("unknown-line", $"The pile has no line '{Shown.Text(id)}'.", ("value", Shown.Text(id)));
             }
             else if (lines.Contains(line))
             {
-                at.At(i).Fault("duplicate-id", $"'{on[i]}' is named twice.", ("value", on[i]!));
+                at.At(i).Fault("duplicate-id", $"'{id}' is named twice.", ("value", id));
             }
             else
             {
@@ -168,7 +180,7 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
         return lines;
     }
 
-    private int IndexOf(string? id)
+    private int IndexOf(string id)
     {
         for (var i = 0; i < pile.Count; i++)
         {

@@ -6,8 +6,12 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>One formula put on the pile: exactly one of <c>formula</c> and <c>formulaId</c>.</summary>
 public sealed record TreatmentRequest
 {
+    public const int MostApplications = 100;
+
+    /// <summary>The formula itself.</summary>
     public FormulaRequest? Formula { get; init; }
 
+    /// <summary>Id of a stored formula.</summary>
     public string? FormulaId { get; init; }
 
     /// <summary>A revision of the stored formula; its latest if left out.</summary>

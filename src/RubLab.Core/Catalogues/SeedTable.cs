@@ -26,6 +26,21 @@ internal sealed class SeedTable
             throw new InvalidDataException($"seed-data has no file {name}.");
         }
 
+        try
+        {
+            return ReadText(name, text);
+        }
+        catch (Exception e) when (e is ArgumentException or InvalidDataException)
+        {
+            throw new InvalidDataException($"{name}: {e.Message}", e);
+        }
+    }
+
+    public int IndexOf(string column) =>
+        _columns.TryGetValue(column, out var index) ? index : throw new InvalidDataException($"{Name} has no column {column}.");
+
+    private static SeedTable ReadText(string name, string text)
+    {
         using var reader = Sep.New(',').Reader(o => o with { Unescape = true }).FromText(text);
         var columns = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var column in reader.Header.ColNames)
@@ -43,12 +58,9 @@ internal sealed class SeedTable
                 cells[i] = row[i].ToString();
             }
 
-            rows.Add(new SeedRow(table, rows.Count + 2, cells));
+            rows.Add(new SeedRow(table, row.LineNumberFrom, cells));
         }
 
         return table;
     }
-
-    public int IndexOf(string column) =>
-        _columns.TryGetValue(column, out var index) ? index : throw new InvalidDataException($"{Name} has no column {column}.");
 }

@@ -18,7 +18,7 @@ public sealed class FaultLog
     public bool IsClean => Count == 0;
 
     /// <summary>The document itself.</summary>
-    public Place Root => new(this, "");
+    public Place Root => new(this);
 
     /// <summary>The value if nothing was noted, the faults otherwise.</summary>
     /// <exception cref="ArgumentException">No value, yet no fault says why.</exception>

@@ -8,6 +8,9 @@ public sealed record Formula
 {
     public const int MostLines = 100;
 
+    // In base units; below this the quotients of shares and doses underflow.
+    private const double LeastAmount = 1e-300;
+
     private Formula()
     {
     }
@@ -110,7 +113,7 @@ public sealed record Formula
             }
         }
 
-        if (draft.Dose is not null || draft.DoseUnit is not null)
+        if (draft.Dose is not null || draft.DoseUnit is not null || draft.IsDoseUnreadable)
         {
             return;
         }
@@ -119,10 +122,15 @@ public sealed record Formula
         {
             at.At("dose").Fault("dose-required", "Parts say what the mix is, not how much of it: give the dose.");
         }
-        else if (mode is AuthoringMode.Amounts && draft.WrittenForGrams is null)
+        else if (mode is AuthoringMode.Amounts && draft.WrittenForGrams is null && !draft.IsWrittenForUnreadable)
         {
             at.At("writtenFor").Fault(
                 "written-for-required", "Amounts need the weight of meat they were written for (writtenFor), or a dose.");
+        }
+        else if (mode is AuthoringMode.Amounts && draft is { WrittenForIs: WeightBasis.Purchase, Base: not RatioBase.Green })
+        {
+            at.At("writtenForIs").Fault(
+                "base-unknown", "A card written for meat as bought stands on the raw meat: it cannot have a base of cooked weight, portions or area.");
         }
         else if (draft.Base == RatioBase.Area)
         {
@@ -130,9 +138,12 @@ public sealed record Formula
         }
     }
 
+    private static bool IsNothing(FormulaLineDraft line) =>
+        line.Amount is { } amount && (line.Unit?.ToBase(amount) ?? amount) < LeastAmount;
+
     private static void CheckLines(FormulaDraft draft, AuthoringMode? mode, Place at)
     {
-        if (draft.Lines.Count > 0 && draft.Lines.All(l => l.Amount is 0))
+        if (draft.Lines.Count > 0 && draft.Lines.All(IsNothing))
         {
             at.At("lines").Fault("all-zero", "Every line is zero: there is nothing to weigh.");
         }

@@ -15,7 +15,13 @@ public sealed record FormulaDraft
 
     public required Unit? DoseUnit { get; init; }
 
+    /// <summary>A dose was given and has its own fault already: it is not missing as well.</summary>
+    public bool IsDoseUnreadable { get; init; }
+
     public required double? WrittenForGrams { get; init; }
+
+    /// <summary>The weight was given and has its own fault already.</summary>
+    public bool IsWrittenForUnreadable { get; init; }
 
     public required WeightBasis WrittenForIs { get; init; }
 

@@ -87,15 +87,16 @@ public sealed record FormulaRatios
     /// <param name="gramsPerGram">How much of it a gram of an ingredient carries.</param>
     /// <param name="isWeighed">The mix is weighed out, which ends the doubt about densities; otherwise it is
     /// measured as the card says and the doubt stands.</param>
-    public Band GramsPerKilogram(Func<Ingredient, Band> gramsPerGram, bool isWeighed)
+    /// <param name="isDosed">The mix is put on by a dose the treatment states: then its whole is certain and only
+    /// the shares are in doubt, as with a dose of the formula's own.</param>
+    public Band GramsPerKilogram(Func<Ingredient, Band> gramsPerGram, bool isWeighed, bool isDosed)
     {
-        if (isWeighed || Formula.Dose is null)
+        if (isWeighed || !(isDosed || Formula.Dose is not null))
         {
             var sum = Band.Exact(0);
-            foreach (var line in Lines)
+            for (var i = 0; i < Lines.Count; i++)
             {
-                var ratio = isWeighed ? Band.Exact(line.RatioGramsPerKilogram.Typical) : line.RatioGramsPerKilogram;
-                sum = sum.Plus(ratio.Times(gramsPerGram(line.Line.Ingredient)));
+                sum = sum.Plus(RatioOf(i, isWeighed, isDosed).Times(gramsPerGram(Lines[i].Line.Ingredient)));
             }
 
             return sum;
@@ -103,6 +104,20 @@ public sealed record FormulaRatios
 
         var properties = Lines.Select(l => gramsPerGram(l.Line.Ingredient)).ToArray();
         return Blends.WeightedMean(Weights, properties).Times(DoseGramsPerKilogram);
+    }
+
+    /// <summary>A line's grams per kilogram of the base, with the doubt that is left; see <see cref="GramsPerKilogram"/>.</summary>
+    public Band RatioOf(int line, bool isWeighed, bool isDosed)
+    {
+        var ratio = Lines[line].RatioGramsPerKilogram;
+        if (isWeighed)
+        {
+            return Band.Exact(ratio.Typical);
+        }
+
+        return isDosed && Formula.Dose is null
+            ? AtFixedDose(Lines[line].Share, DoseGramsPerKilogram, ratio.Typical / DoseGramsPerKilogram)
+            : ratio;
     }
 
     private static bool IsByVolume(FormulaLine line, AuthoringMode mode) =>

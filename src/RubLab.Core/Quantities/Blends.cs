@@ -22,8 +22,10 @@ public static class Blends
             }
         }
 
+        // Where a part is nearly all there is, a quotient's last bit may fall out of order.
         var own = amounts[part];
-        return new Band(Quotient(own.Low, high), Quotient(own.Typical, typical), Quotient(own.High, low));
+        var share = Quotient(own.Typical, typical);
+        return new Band(Math.Min(Quotient(own.Low, high), share), share, Math.Max(Quotient(own.High, low), share));
 
         static double Quotient(double mine, double others) => mine == 0 ? 0 : mine / (mine + others);
     }
@@ -31,6 +33,7 @@ public static class Blends
     /// <summary>The mean of a property over the parts, weighted by their amounts.</summary>
     /// <param name="amounts">The parts in one unit of mass; the sum of the typical values is above zero.</param>
     /// <param name="properties">The property of each part, per unit of its mass.</param>
+    /// <exception cref="ArgumentException">Not one property per amount, or no amount above zero.</exception>
     public static Band WeightedMean(ReadOnlySpan<Band> amounts, ReadOnlySpan<Band> properties)
     {
         if (amounts.Length != properties.Length || amounts.IsEmpty)
@@ -43,6 +46,11 @@ public static class Blends
         {
             sum += amounts[i].Typical;
             weighted += amounts[i].Typical * properties[i].Typical;
+        }
+
+        if (!(sum > 0))
+        {
+            throw new ArgumentException("There is nothing to take the mean over.", nameof(amounts));
         }
 
         var typical = weighted / sum;

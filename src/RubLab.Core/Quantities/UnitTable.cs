@@ -5,7 +5,7 @@ namespace RubLab.Core.Quantities;
 
 /// <summary>
 /// The product's own table of unit symbols. Factors are read once from UnitsNet, which nothing else here knows;
-/// measures it lacks are entered from their definition.
+/// measures it lacks, and the fluid ounces, which it has only to twelve digits, are entered from their definition.
 /// </summary>
 public static class UnitTable
 {
@@ -62,7 +62,7 @@ public static class UnitTable
         OfVolume("tsp", Volume.FromUsTeaspoons(1), "US teaspoon", UsGallon),
         OfVolume("tbsp", Volume.FromUsTablespoons(1), "US tablespoon", UsGallon),
         OfVolume("cup", Volume.FromUsCustomaryCups(1), "US cup", UsGallon),
-        OfVolume("floz", Volume.FromUsOunces(1), "US fluid ounce", UsGallon),
+        new("floz", Dimension.Volume, 29.5735295625, 0, "US fluid ounce", UsGallon),
         OfVolume("pt", Volume.FromUsPints(1), "US liquid pint", UsGallon),
         OfVolume("qt", Volume.FromUsQuarts(1), "US liquid quart", UsGallon),
         OfVolume("gal", Volume.FromUsGallons(1), "US gallon", UsGallon),
@@ -73,7 +73,7 @@ public static class UnitTable
         new("label-tsp", Dimension.Volume, 5, 0, "teaspoon on a US label", Label),
         new("label-tbsp", Dimension.Volume, 15, 0, "tablespoon on a US label", Label),
         new("label-cup", Dimension.Volume, 240, 0, "cup on a US label", Label),
-        OfVolume("imp-floz", Volume.FromImperialOunces(1), "imperial fluid ounce", Imperial),
+        new("imp-floz", Dimension.Volume, 28.4130625, 0, "imperial fluid ounce", Imperial),
         OfVolume("imp-pt", Volume.FromImperialPints(1), "imperial pint", Imperial),
         OfVolume("imp-gal", Volume.FromImperialGallons(1), "imperial gallon", Imperial),
 

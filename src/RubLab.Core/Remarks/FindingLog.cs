@@ -21,18 +21,39 @@ public sealed class FindingLog(Catalogue catalogue)
         }
 
         var named = new Dictionary<string, object>(parameters.Length, StringComparer.Ordinal);
-        var message = new StringBuilder(text.Message);
         foreach (var (name, value) in parameters)
         {
             named[name] = value;
-            message.Replace("{" + name + "}", InWords(value));
         }
 
-        var finding = new Finding(code, text.Severity, message.ToString(), pointer, named, sourceId);
+        var finding = new Finding(code, text.Severity, Filled(text.Message, named), pointer, named, sourceId);
         if (!_findings.Exists(f => f.Code == code && f.Pointer == pointer && f.Message == finding.Message))
         {
             _findings.Add(finding);
         }
+    }
+
+    // In one pass, so that a name with braces in it is shown as it is.
+    private static string Filled(string template, Dictionary<string, object> named)
+    {
+        var message = new StringBuilder();
+        var at = 0;
+        while (at < template.Length)
+        {
+            var open = template.IndexOf('{', at);
+            var close = open < 0 ? -1 : template.IndexOf('}', open);
+            if (close < 0)
+            {
+                break;
+            }
+
+            message.Append(template, at, open - at);
+            var name = template[(open + 1)..close];
+            message.Append(named.TryGetValue(name, out var value) ? InWords(value) : throw new ArgumentException($"No value for {{{name}}}.", nameof(named)));
+            at = close + 1;
+        }
+
+        return message.Append(template, at, template.Length - at).ToString();
     }
 
     private static string InWords(object value) => value switch

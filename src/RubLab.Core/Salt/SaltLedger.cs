@@ -64,15 +64,17 @@ public sealed record SaltLedger
 
             var factor = FactorOf(treatment, pile, line);
             var kept = treatment.RetainedCountedPercent.Over(100).Times(factor);
-            salt = salt.Plus(treatment.Ratios.GramsPerKilogram(SaltPerGram, isWeighed).Times(kept));
-            sodium = sodium.Plus(treatment.Ratios.GramsPerKilogram(SodiumPerGram, isWeighed).Times(kept));
-            foreach (var ratio in treatment.Ratios.Lines)
+            var ratios = treatment.Ratios;
+            var isDosed = treatment.DoseGramsPerKilogram is not null;
+            salt = salt.Plus(ratios.GramsPerKilogram(SaltPerGram, isWeighed, isDosed).Times(kept));
+            sodium = sodium.Plus(ratios.GramsPerKilogram(SodiumPerGram, isWeighed, isDosed).Times(kept));
+            for (var i = 0; i < ratios.Lines.Count; i++)
             {
-                var grams = isWeighed ? Band.Exact(ratio.RatioGramsPerKilogram.Typical) : ratio.RatioGramsPerKilogram;
-                var ingredient = ratio.Line.Ingredient;
+                var grams = ratios.RatioOf(i, isWeighed, isDosed);
+                var ingredient = ratios.Lines[i].Line.Ingredient;
                 weighed += ingredient.IsSalt ? grams.Typical * factor : 0;
                 entries.Add(new LedgerEntry(
-                    t, ratio.Line, grams.Times(SaltPerGram(ingredient)).Times(kept), grams.Times(SodiumPerGram(ingredient)).Times(kept)));
+                    t, ratios.Lines[i].Line, grams.Times(SaltPerGram(ingredient)).Times(kept), grams.Times(SodiumPerGram(ingredient)).Times(kept)));
             }
         }
 

@@ -31,8 +31,11 @@ public sealed class BatchSheet
         var grams = new double[treatment.OnLines.Sum(line => pile.GreenGramsOf(line).Length)];
         var perBase = treatment.DoseCounted * treatment.Applications;
         var at = 0;
-        sum = 0;
         largest = 0;
+
+        // Summed with the lost bits carried along (Kahan), so that pieces in another order do not tip a half step.
+        double carried = 0;
+        sum = 0;
         foreach (var line in treatment.OnLines)
         {
             var bases = BaseWeight.OfPieces(treatment.Ratios, pile, line)
@@ -41,7 +44,10 @@ public sealed class BatchSheet
             for (var piece = 0; piece < bases.Length; piece++, at++)
             {
                 grams[at] = perBase * bases[piece] * factors[piece];
-                sum += grams[at];
+                var next = grams[at] - carried;
+                var grown = sum + next;
+                carried = grown - sum - next;
+                sum = grown;
                 largest = Math.Max(largest, grams[at]);
             }
         }
@@ -56,10 +62,10 @@ public sealed class BatchSheet
             grams[i] /= step.Grams;
         }
 
-        var total = WholeSteps.Nearest(sum / step.Grams);
+        var total = NearestTotal(sum / step.Grams);
         var whole = new long[grams.Length];
         WholeSteps.Split(grams, total, whole);
-        return new PieceAmounts(step, whole, total);
+        return new PieceAmounts(step, whole, total, LeastLost(grams, whole));
     }
 
     // On one scale the lines sum to the nearest whole mix. On several, every line is the nearest step of its own
@@ -80,7 +86,7 @@ public sealed class BatchSheet
         {
             var step = chosen[0].Step.Grams;
             var exact = Array.ConvertAll(grams, g => g / step);
-            WholeSteps.Split(exact, WholeSteps.Nearest(mixGrams / step), steps);
+            WholeSteps.Split(exact, NearestTotal(mixGrams / step), steps);
         }
         else
         {
@@ -93,9 +99,27 @@ public sealed class BatchSheet
         var lines = new LineAmount[grams.Length];
         for (var i = 0; i < lines.Length; i++)
         {
-            lines[i] = new LineAmount(chosen[i].Step, steps[i], scales.WeighingsFor(grams[i] / bowls));
+            var lost = steps[i] == 0 ? grams[i] / chosen[i].Step.Grams : 0;
+            lines[i] = new LineAmount(chosen[i].Step, steps[i], lost, scales.WeighingsFor(grams[i] / bowls));
         }
 
         return lines;
+    }
+
+    // A total that is half a step but for the last bits of its factors is half a step, and goes up.
+    private static long NearestTotal(double steps) => WholeSteps.Nearest(steps + Math.Min(steps * 1e-14, 1e-6));
+
+    private static double LeastLost(double[] exact, long[] whole)
+    {
+        double least = 0;
+        for (var i = 0; i < exact.Length; i++)
+        {
+            if (whole[i] == 0 && exact[i] > 0 && (least == 0 || exact[i] < least))
+            {
+                least = exact[i];
+            }
+        }
+
+        return least;
     }
 }

@@ -43,9 +43,10 @@ public static class SheetFindings
             }
         }
 
-        if (IsCoarse(smallest, catalogue))
+        var amount = pieces.LostSteps > 0 ? pieces.LostSteps : smallest;
+        if (IsCoarse(amount, catalogue))
         {
-            NoticeCoarse(pieces.Step, smallest, pointer, catalogue, findings);
+            NoticeCoarse(pieces.Step, amount, pointer, catalogue, findings);
         }
     }
 
@@ -54,7 +55,7 @@ public static class SheetFindings
         for (var i = 0; i < sheet.Lines.Count; i++)
         {
             var line = sheet.Lines[i];
-            var steps = Bowls.Share(line.Steps, 0, sheet.BowlCount);
+            var steps = line.LostSteps > 0 ? line.LostSteps / sheet.BowlCount : Bowls.Share(line.Steps, 0, sheet.BowlCount);
             if (!IsCoarse(steps, catalogue))
             {
                 continue;
@@ -68,18 +69,18 @@ public static class SheetFindings
         }
     }
 
-    private static bool IsCoarse(long steps, Catalogue catalogue) =>
+    private static bool IsCoarse(double steps, Catalogue catalogue) =>
         steps > 0 && 100.0 / steps > catalogue.Constants.CoarseStepPercent;
 
-    private static void NoticeCoarse(WeighingStep step, long steps, string pointer, Catalogue catalogue, FindingLog findings)
+    private static void NoticeCoarse(WeighingStep step, double steps, string pointer, Catalogue catalogue, FindingLog findings)
     {
         var limit = catalogue.Constants.CoarseStepPercent;
         findings.Add(
             "scale-too-coarse", pointer, null,
-            ("amount", Text(step.ValueOf(steps), step)),
+            ("amount", Text(steps * step.Value, step)),
             ("step", Text(step.Value, step)),
             ("percent", Math.Round(100.0 / steps, 1)),
-            ("suggestedStep", Text(step.ValueOf(steps) * limit / 100, step)),
+            ("suggestedStep", Text(steps * step.Value * limit / 100, step)),
             ("multiple", Math.Ceiling(100 / limit / steps)));
     }
 
@@ -166,5 +167,5 @@ public static class SheetFindings
     }
 
     private static string Text(double value, WeighingStep step) =>
-        string.Create(CultureInfo.InvariantCulture, $"{value:0.###} {step.Unit.Symbol}");
+        value.ToString(value < 1 ? "G3" : "0.###", CultureInfo.InvariantCulture) + " " + step.Unit.Symbol;
 }

@@ -29,7 +29,7 @@ public sealed record SpoonMeasure(string Text, Band Grams, double RoundingErrorG
         }
 
         var exact = grams / density.GramsPerMillilitre.Typical / EighthMillilitres;
-        var eighths = (long)Math.Floor(exact + 0.5);
+        var eighths = WholeSteps.Nearest(exact);
         if (eighths == 0)
         {
             return null;

@@ -6,11 +6,18 @@ namespace RubLab.Core.Scaling;
 /// </summary>
 public static class WholeSteps
 {
-    private const int DigitBits = 11;
-    private const int Buckets = 1 << DigitBits;
+    // A digit's table is cleared on every pass: narrow digits suit few amounts, wide ones many.
+    private const int FewDigitBits = 8;
+    private const int ManyDigitBits = 11;
+    private const int Many = 4096;
 
     /// <summary>The nearest whole number of steps, half up.</summary>
-    public static long Nearest(double exactSteps) => (long)Math.Floor(exactSteps + 0.5);
+    public static long Nearest(double exactSteps)
+    {
+        // Adding a half first would itself round: up from just below a half, and to even numbers above 2^52.
+        var down = Math.Floor(exactSteps);
+        return (long)down + (exactSteps - down >= 0.5 ? 1 : 0);
+    }
 
     /// <summary>Splits a total over amounts in time linear in their number.</summary>
     /// <param name="exactSteps">The amounts in steps, not negative.</param>
@@ -61,12 +68,13 @@ public static class WholeSteps
     // counting one digit at a time from the top finds the key in a fixed number of passes, whatever the input.
     private static ulong LargestKey(ReadOnlySpan<double> exactSteps, int k, out int atThreshold)
     {
-        Span<int> counts = stackalloc int[Buckets];
+        var digitBits = exactSteps.Length < Many ? FewDigitBits : ManyDigitBits;
+        Span<int> counts = stackalloc int[1 << digitBits];
         ulong prefix = 0, mask = 0;
-        for (var shift = 64 - DigitBits; ; shift -= DigitBits)
+        for (var shift = 64 - digitBits; ; shift -= digitBits)
         {
             var down = Math.Max(shift, 0);
-            var width = shift < 0 ? DigitBits + shift : DigitBits;
+            var width = shift < 0 ? digitBits + shift : digitBits;
             counts.Clear();
             foreach (var amount in exactSteps)
             {

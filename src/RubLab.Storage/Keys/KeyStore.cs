@@ -5,9 +5,6 @@ namespace RubLab.Storage.Keys;
 /// <summary>Bearer keys, each tied to one kitchen and kept only as a hash.</summary>
 public sealed class KeyStore
 {
-    /// <summary>Twenty characters drawn at random are beyond guessing; a word is not, and the fast hash would not protect it.</summary>
-    public const int ShortestAcceptedKey = 20;
-
     private const string Insert = """
         INSERT INTO keys (kitchen_id, id, name, hash, scopes, created_at, revoked_at)
         VALUES (@kitchenId, @id, @name, @hash, @scopes, @Now, NULL)
@@ -30,33 +27,6 @@ public sealed class KeyStore
             new { kitchenId, id = NewId(), name, hash = PlainKey.Hash(plainKey), scopes = Join(scopes), _session.Now },
             cancellation);
         return new IssuedKey(row!.ToKey(), plainKey);
-    }
-
-    /// <summary>Registers a key given in the server's configuration; doing so again only brings its name and scopes up to date.</summary>
-    public async Task<KeyAcceptance> AcceptAsync(
-        string kitchenId, string name, string plainKey, IReadOnlyCollection<string> scopes, CancellationToken cancellation = default)
-    {
-        ArgumentException.ThrowIfNullOrEmpty(name);
-        ArgumentNullException.ThrowIfNull(plainKey);
-        if (plainKey.Length < ShortestAcceptedKey)
-        {
-            return KeyAcceptance.TooShort;
-        }
-
-        var row = await _session.WriteReturningAsync<KeyRow>(
-            $"""
-            {Insert}
-            ON CONFLICT (hash) DO UPDATE SET name = excluded.name, scopes = excluded.scopes WHERE keys.kitchen_id = excluded.kitchen_id
-            RETURNING {KeyRow.Columns}
-            """,
-            new { kitchenId, id = NewId(), name, hash = PlainKey.Hash(plainKey), scopes = Join(scopes), _session.Now },
-            cancellation);
-        return row switch
-        {
-            null => KeyAcceptance.HeldByAnotherKitchen,
-            { RevokedAt: not null } => KeyAcceptance.Revoked,
-            _ => KeyAcceptance.Accepted,
-        };
     }
 
     /// <summary>The key of that text; null if it was never known or is revoked.</summary>

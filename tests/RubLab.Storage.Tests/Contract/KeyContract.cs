@@ -8,8 +8,6 @@ public abstract class KeyContract<TFresh> : StoreContract<TFresh>
     private static readonly string[] ReadWrite = ["formulas:read", "formulas:write"];
     private static readonly string[] ReadOnly = ["formulas:read"];
 
-    private const string Configured = "a-key-from-the-configuration";
-
     [ContractFact]
     public async Task An_issued_key_is_prefixed_and_carries_256_random_bits()
     {
@@ -108,60 +106,6 @@ public abstract class KeyContract<TFresh> : StoreContract<TFresh>
     }
 
     [ContractFact]
-    public async Task A_configured_key_is_accepted_again_and_again_as_one_key()
-    {
-        Assert.Equal(KeyAcceptance.Accepted, await AcceptAsync(Quay, "Config", ReadOnly));
-        Assert.Equal(KeyAcceptance.Accepted, await AcceptAsync(Quay, "Config", ReadOnly));
-
-        Assert.Single(await KeysAsync(Quay));
-        Assert.Equal("Config", (await FindAsync(Configured))!.Name);
-    }
-
-    [ContractFact]
-    public async Task A_configured_key_follows_its_configuration()
-    {
-        await AcceptAsync(Quay, "Config", ReadOnly);
-        var before = await FindAsync(Configured);
-
-        await AcceptAsync(Quay, "Config, wider", ReadWrite);
-
-        var after = await FindAsync(Configured);
-        Assert.Equal(before!.Id, after!.Id);
-        Assert.Equal("Config, wider", after.Name);
-        Assert.Equal(ReadWrite, after.Scopes);
-    }
-
-    [ContractFact]
-    public async Task A_configured_key_once_revoked_stays_revoked()
-    {
-        await AcceptAsync(Quay, "Config", ReadOnly);
-        await RevokeAsync(Quay, (await FindAsync(Configured))!.Id);
-
-        Assert.Equal(KeyAcceptance.Revoked, await AcceptAsync(Quay, "Config", ReadOnly));
-        Assert.Null(await FindAsync(Configured));
-    }
-
-    [ContractFact]
-    public async Task A_configured_key_does_not_move_to_another_kitchen()
-    {
-        await AcceptAsync(Quay, "Config", ReadOnly);
-
-        Assert.Equal(KeyAcceptance.HeldByAnotherKitchen, await AcceptAsync(Lock, "Stolen", ReadWrite));
-        var found = await FindAsync(Configured);
-        Assert.Equal(Quay, found!.KitchenId);
-        Assert.Equal("Config", found.Name);
-    }
-
-    [ContractFact]
-    public async Task A_configured_key_short_enough_to_guess_is_not_stored()
-    {
-        var shortKey = new string('k', KeyStore.ShortestAcceptedKey - 1);
-
-        Assert.Equal(KeyAcceptance.TooShort, await WriteAsync(work => work.Keys.AcceptAsync(Quay, "Weak", shortKey, ReadOnly)));
-        Assert.Null(await FindAsync(shortKey));
-    }
-
-    [ContractFact]
     public async Task A_scope_of_two_words_is_refused()
     {
         await Assert.ThrowsAsync<ArgumentException>(() => WriteAsync(work => work.Keys.IssueAsync(Quay, "Till", ["formulas read"])));
@@ -176,9 +120,6 @@ public abstract class KeyContract<TFresh> : StoreContract<TFresh>
     }
 
     private Task<IssuedKey> IssueAsync() => WriteAsync(work => work.Keys.IssueAsync(Quay, "Till", ReadWrite));
-
-    private Task<KeyAcceptance> AcceptAsync(string kitchen, string name, string[] scopes) =>
-        WriteAsync(work => work.Keys.AcceptAsync(kitchen, name, Configured, scopes));
 
     private Task<bool> RevokeAsync(string kitchen, string id) => WriteAsync(work => work.Keys.RevokeAsync(kitchen, id));
 

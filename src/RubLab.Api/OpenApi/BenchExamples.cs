@@ -1,0 +1,35 @@
+using System.Text.Json;
+using RubLab.Api.Http;
+using RubLab.Contracts.Json;
+using RubLab.Contracts.Salt;
+using RubLab.Contracts.Scaling;
+using RubLab.Core.Catalogues;
+
+namespace RubLab.Api.OpenApi;
+
+/// <summary>Examples of computed documents.</summary>
+internal static class BenchExamples
+{
+    public static IEnumerable<(string OperationId, OperationExample Example)> All(Catalogue catalogue)
+    {
+        var stored = FormulaExamples.Stored();
+        FormulaLookup lookup = (id, _) => stored.GetValueOrDefault(id);
+        var pile = ExampleBodies.Pile();
+        yield return ("computeBatchSheet", new OperationExample
+        {
+            Summary = "Four shoulders and two chicken legs",
+            Body = JsonSerializer.SerializeToNode(pile, RubLabJson.Default.BatchSheetRequest),
+            Answer = JsonSerializer.SerializeToNode(BatchSheets.Compute(pile, catalogue, lookup).Value!, RubLabJson.Default.BatchSheetResponse),
+            Refusal = Problems.Of(BatchSheets.Compute(ExampleBodies.UnsoundPile(), catalogue, lookup).Log),
+        });
+
+        var stack = ExampleBodies.Stack();
+        yield return ("checkSalt", new OperationExample
+        {
+            Summary = "A rub before and a mop during",
+            Body = JsonSerializer.SerializeToNode(stack, RubLabJson.Default.SaltCheckRequest),
+            Answer = JsonSerializer.SerializeToNode(SaltChecks.Compute(stack, catalogue, lookup).Value!, RubLabJson.Default.SaltCheckResponse),
+            Refusal = Problems.Of(SaltChecks.Compute(ExampleBodies.UnsoundStack(), catalogue, lookup).Log),
+        });
+    }
+}

@@ -1,0 +1,55 @@
+namespace RubLab.Client;
+
+/// <summary>
+/// The RubLab API, one member for each group of resources. A key, where one is needed, is the client's
+/// <c>Authorization: Bearer</c> default header; <c>docs/api/client.md</c> shows it at work.
+/// </summary>
+/// <remarks>
+/// Safe for concurrent use, as its <see cref="HttpClient"/> is, which it does not dispose. Every method throws
+/// <see cref="RubLabProblemException"/> when the server refuses and <see cref="HttpRequestException"/> when it cannot be reached.
+/// </remarks>
+public sealed class RubLabClient
+{
+    /// <param name="http">Its base address is the server's, such as <c>http://127.0.0.1:5187/</c>; a path in it ends in a slash.</param>
+    /// <exception cref="ArgumentException">The base address is missing.</exception>
+    public RubLabClient(HttpClient http)
+    {
+        ArgumentNullException.ThrowIfNull(http);
+        if (http.BaseAddress is null)
+        {
+            throw new ArgumentException("The HttpClient needs a BaseAddress: where the server is.", nameof(http));
+        }
+
+        var wire = new Wire(http);
+        Units = new UnitsClient(wire);
+        Sources = new SourcesClient(wire);
+        Ingredients = new IngredientsClient(wire);
+        Cuts = new CutsClient(wire);
+        Conversions = new ConversionsClient(wire);
+        Formulas = new FormulasClient(wire);
+        Changes = new ChangesClient(wire);
+        BatchSheets = new BatchSheetsClient(wire);
+        SaltChecks = new SaltChecksClient(wire);
+        Health = new HealthClient(wire);
+    }
+
+    public UnitsClient Units { get; }
+
+    public SourcesClient Sources { get; }
+
+    public IngredientsClient Ingredients { get; }
+
+    public CutsClient Cuts { get; }
+
+    public ConversionsClient Conversions { get; }
+
+    public FormulasClient Formulas { get; }
+
+    public ChangesClient Changes { get; }
+
+    public BatchSheetsClient BatchSheets { get; }
+
+    public SaltChecksClient SaltChecks { get; }
+
+    public HealthClient Health { get; }
+}

@@ -1,0 +1,158 @@
+using System.Text.Json.Nodes;
+using RubLab.Contracts.Formulas;
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Tests.Formulas;
+
+/// <summary>What may be wrong with a formula, on its own: pointers start at the formula.</summary>
+public class FormulaFaultTests
+{
+    private const string InParts =
+        """
+        {"name":"Rub","kind":"rub","dose":{"value":22,"unit":"g/kg"},"lines":[
+          {"ingredient":"salt","form":"table","amount":{"value":2,"unit":"parts-by-mass"}},
+          {"ingredient":"black-pepper","form":"ground","amount":{"value":3,"unit":"parts-by-mass"}}]}
+        """;
+
+    private const string Card =
+        """
+        {"name":"Card","kind":"rub","writtenFor":{"value":12,"unit":"lb"},"writtenForIs":"purchase","lines":[
+          {"ingredient":"salt","form":"table","amount":{"value":3,"unit":"tbsp"}},
+          {"ingredient":"paprika","amount":{"value":0.25,"unit":"cup"}}]}
+        """;
+
+    [Theory]
+    [InlineData("- /dose", "/dose dose-required")]
+    [InlineData("""/dose/unit = "g" """, "/dose/unit unit-not-allowed")]
+    [InlineData("""/dose/unit = "g/100cm2" """, "/dose/unit unit-not-allowed")]
+    [InlineData("""/dose/unit = "grams" """, "/dose/unit unknown-unit")]
+    [InlineData("- /dose/unit", "/dose/unit required")]
+    [InlineData("- /dose/value", "/dose/value required")]
+    [InlineData("/dose/value = 0", "/dose/value out-of-range")]
+    [InlineData("/dose/value = -22", "/dose/value out-of-range")]
+    [InlineData("/dose/value = 1001", "/dose/value out-of-range")]
+    [InlineData("/dose/value = 1e-300", "/dose/value out-of-range")]
+    [InlineData("- /kind", "/kind required")]
+    [InlineData("""/kind = "Rub" """, "/kind unknown-word")]
+    [InlineData("""/kind = "injection" """, "/kind kind-not-offered")]
+    [InlineData("""/kind = "soak" """, "/kind kind-not-offered")]
+    [InlineData("""/base = "raw" """, "/base unknown-word")]
+    [InlineData("""/base = "area" """, "/dose/unit unit-not-allowed")]
+    [InlineData("""/writtenForIs = "green" """, "/writtenForIs needs-other")]
+    [InlineData("""/writtenForIs = "gross" """, "/writtenForIs needs-other; /writtenForIs unknown-word")]
+    [InlineData("- /name", "/name required")]
+    [InlineData("""/name = "  " """, "/name required")]
+    [InlineData("""/name = "a\u0000b" """, "/name bad-text")]
+    [InlineData("""/name = "a\nb" """, "/name bad-text")]
+    public void A_formula_in_parts_is_refused_where_it_is_wrong(string edits, string expected) => Refused(InParts, edits, expected);
+
+    [Theory]
+    [InlineData("/lines = []", "/lines required")]
+    [InlineData("- /lines", "/lines required")]
+    [InlineData("/lines/1 = null", "/lines/1 required")]
+    [InlineData("/lines/1 = {}", "/lines/1/amount required; /lines/1/ingredient required")]
+    [InlineData("""/lines/0/ingredient = "slat" """, "/lines/0/ingredient unknown-ingredient")]
+    [InlineData("""/lines/0/form = "dust" """, "/lines/0/form unknown-form")]
+    [InlineData("""/lines/0/form = "ground" """, "/lines/0/form unknown-form")]
+    [InlineData("""/lines/0/amount/unit = "spoons" """, "/lines/0/amount/unit unknown-unit")]
+    [InlineData("""/lines/0/amount/unit = "%-of-liquid" """, "/lines/0/amount/unit unit-not-allowed")]
+    [InlineData("""/lines/0/amount/unit = "cm" """, "/lines/0/amount/unit unit-not-allowed")]
+    [InlineData("- /lines/0/amount/unit", "/lines/0/amount/unit required")]
+    [InlineData("- /lines/0/amount/value", "/lines/0/amount/value required")]
+    [InlineData("/lines/0/amount/value = -2", "/lines/0/amount/value out-of-range")]
+    [InlineData("/lines/0/amount/value = 1e8", "/lines/0/amount/value out-of-range")]
+    [InlineData("/lines/0/amount/value = 1e-300", "/lines/0/amount/value out-of-range")]
+    [InlineData("/lines/0/amount/value = 0 & /lines/1/amount/value = 0", "/lines all-zero")]
+    [InlineData("/lines/0/nitriteFraction = 1.5", "/lines/0/nitriteFraction out-of-range")]
+    [InlineData("/lines/0/nitrateFraction = -0.1", "/lines/0/nitrateFraction out-of-range")]
+    [InlineData("""/lines/1/amount/unit = "g" """, "/lines/1/amount/unit mixed-authoring")]
+    [InlineData("""/lines/1/amount/unit = "%" """, "/lines/1/amount/unit mixed-authoring")]
+    [InlineData("""/lines/1/amount/unit = "parts-by-volume" """, "/lines/1/amount/unit mixed-authoring")]
+    [InlineData("""/lines/0 = {"ingredient":"ancho-dried","amount":{"value":1,"unit":"parts-by-volume"}} & /lines/1/amount/unit = "parts-by-volume" """, "/lines/0/amount no-density")]
+    public void A_line_is_refused_where_it_is_wrong(string edits, string expected) => Refused(InParts, edits, expected);
+
+    [Theory]
+    [InlineData("- /writtenFor & - /writtenForIs", "/writtenFor written-for-required")]
+    [InlineData("- /writtenFor", "/writtenFor written-for-required; /writtenForIs needs-other")]
+    [InlineData("/writtenFor/value = 0", "/writtenFor/value out-of-range")]
+    [InlineData("/writtenFor/value = 1e-300", "/writtenFor/value out-of-range")]
+    [InlineData("""/writtenFor/unit = "cup" """, "/writtenFor/unit unit-not-allowed")]
+    [InlineData("""/writtenForIs = "trimmed" """, "/writtenForIs unknown-word")]
+    [InlineData("""/lines/1/ingredient = "sodium-chloride" """, "/lines/1/amount no-density")]
+    public void A_card_is_refused_where_it_is_wrong(string edits, string expected) => Refused(Card, edits, expected);
+
+    [Theory]
+    [InlineData("/lines/0/amount/value = 0")]
+    [InlineData("/dose/value = 1000")]
+    [InlineData("""/dose = {"value":2.2,"unit":"%"}""")]
+    [InlineData("""/dose = {"value":22000,"unit":"ppm"}""")]
+    [InlineData("/lines/0/nitriteFraction = 0.0625")]
+    public void What_is_in_range_is_taken(string edits) => Assert.Empty(FaultsOf(Document.Of(InParts).Edit(edits).Json));
+
+    [Fact]
+    public void A_formula_by_area_is_sound_but_no_sheet_is_made_of_it()
+    {
+        const string byArea = """/base = "area" & /dose = {"value":2,"unit":"g/100cm2"}""";
+        Assert.Empty(FaultsOf(Document.Of(InParts).Edit(byArea).Json));
+        var sheet = Document.FirstSheet().Set("/treatments/0/formula", JsonNode.Parse(Document.Of(InParts).Edit(byArea).Json));
+        var fault = Assert.Single(sheet.Sheet().Log.Faults);
+        Assert.Equal("/treatments/0/formula base-unknown", $"{fault.Pointer} {fault.Code}");
+        Assert.Contains("area", fault.Detail, StringComparison.Ordinal);
+        Assert.Contains("surface", fault.Detail, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("injection")]
+    [InlineData("soak")]
+    public void A_kind_not_offered_is_refused_on_a_sheet_at_its_place(string kind) =>
+        Assert.Equal(
+            ["/treatments/0/formula/kind kind-not-offered"],
+            Document.FirstSheet().Set("/treatments/0/formula/kind", kind).SheetFaults());
+
+    [Fact]
+    public void A_hundred_lines_are_a_formula_and_a_hundred_and_one_are_not()
+    {
+        Assert.Empty(FaultsOf(WithLines(100)));
+        Assert.Equal(["/lines too-many"], FaultsOf(WithLines(101)));
+    }
+
+    [Theory]
+    [InlineData(200, "")]
+    [InlineData(201, "/name too-long")]
+    [InlineData(10_000, "/name too-long")]
+    public void A_name_has_at_most_200_characters(int length, string expected) =>
+        Assert.Equal(
+            expected.Length == 0 ? [] : [expected],
+            FaultsOf(Document.Of(InParts).Set("/name", new string('n', length)).Json));
+
+    [Fact]
+    public void A_name_with_half_a_surrogate_pair_is_refused()
+    {
+        string[] broken = ["\ud83c", "rub \udf56", "\udf56\ud83c", "\ud83c\ud83c\udf56"];
+        Assert.All(broken, name =>
+        {
+            var request = new FormulaRequest
+            {
+                Name = name, Kind = "rub", Lines = [new() { Ingredient = "salt", Amount = QuantityRequest.Of(1, "%") }],
+            };
+            Assert.Equal(["/name bad-text"], Document.Faults(FormulaAnswers.Check(request, Seed.Catalogue).Log));
+        });
+    }
+
+    private static void Refused(string formula, string edits, string expected) =>
+        Assert.Equal(expected.Split("; "), FaultsOf(Document.Of(formula).Edit(edits).Json));
+
+    private static IReadOnlyList<string> FaultsOf(string json) => Document.Faults(FormulaAnswers.Check(
+        System.Text.Json.JsonSerializer.Deserialize(json, RubLab.Contracts.Json.RubLabJson.Default.FormulaRequest)!, Seed.Catalogue).Log);
+
+    private static string WithLines(int count)
+    {
+        var lines = new JsonArray();
+        for (var i = 0; i < count; i++)
+        {
+            lines.Add(JsonNode.Parse("""{"ingredient":"salt","form":"table","amount":{"value":1,"unit":"parts-by-mass"}}"""));
+        }
+
+        return Document.Of(InParts).Set("/lines", lines).Json;
+    }
+}

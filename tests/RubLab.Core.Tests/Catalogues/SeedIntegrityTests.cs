@@ -1,0 +1,112 @@
+using System.Globalization;
+
+namespace RubLab.Core.Tests.Catalogues;
+
+public sealed class SeedIntegrityTests
+{
+    private static readonly List<Dictionary<string, string>> Figures =
+        PlainCsv.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Published", "seed-figures.csv")));
+
+    [Fact]
+    public void Every_row_names_a_source_that_is_listed_and_every_source_is_used()
+    {
+        var used = SeedFilesOnDisk.Tables.Where(t => t.Key != "sources.csv").SelectMany(t => t.Value.Select(row => row["source_id"]));
+
+        Assert.Equal(
+            SeedFilesOnDisk.Column("sources.csv", "source_id").Order(StringComparer.Ordinal),
+            used.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("forms.csv", "ingredients.csv", "ingredient_id")]
+    [InlineData("measures.csv", "ingredients.csv", "ingredient_id")]
+    [InlineData("cut-composition.csv", "cuts.csv", "cut_id")]
+    [InlineData("trim-losses.csv", "cuts.csv", "cut_id")]
+    [InlineData("cooking-yields.csv", "cuts.csv", "cut_id")]
+    [InlineData("cooking-retention.csv", "cuts.csv", "cut_id")]
+    public void A_row_about_something_is_about_something_listed(string file, string listed, string column) => Assert.Empty(
+        SeedFilesOnDisk.Column(file, column).Except(["any", .. SeedFilesOnDisk.Column(listed, column)]));
+
+    [Fact]
+    public void A_measure_is_of_a_form_listed_for_its_ingredient() => Assert.Empty(
+        SeedFilesOnDisk.Tables["measures.csv"].Select(m => $"{m["ingredient_id"]} {m["form_id"]}")
+            .Except(SeedFilesOnDisk.Tables["forms.csv"].Select(f => $"{f["ingredient_id"]} {f["form_id"]}")));
+
+    [Fact]
+    public void A_measure_counts_half_its_last_printed_digit_as_rounding() => Assert.All(
+        SeedFilesOnDisk.Tables["measures.csv"],
+        measure => Assert.Contains(measure["weight_rounding_g"], measure["weight_g"].Contains('.') ? ["0.05"] : new[] { "0.05", "0.5" }));
+
+    [Fact]
+    public void A_form_with_a_density_says_how_far_to_trust_it() => Assert.All(
+        SeedFilesOnDisk.Tables["forms.csv"],
+        form => Assert.Equal(
+            form["measure_sequence"].Length > 0 || form["density_typical_g_per_ml"].Length > 0, form["confidence"].Length > 0));
+
+    [Fact]
+    public void A_form_has_its_density_from_a_measure_or_from_a_band_and_not_from_both() => Assert.All(
+        SeedFilesOnDisk.Tables["forms.csv"],
+        form =>
+        {
+            Assert.False(form["measure_sequence"].Length > 0 && form["density_typical_g_per_ml"].Length > 0);
+            Assert.Equal(form["density_typical_g_per_ml"].Length > 0, form["band_from"].Length > 0);
+        });
+
+    [Fact]
+    public void Composition_adds_up_to_no_more_than_the_whole() => Assert.All(
+        Seed.Catalogue.Ingredients,
+        i => Assert.InRange(
+            (i.WaterGramsPer100Grams ?? 0) + (i.SugarsGramsPer100Grams ?? 0) + i.SaltGramsPer100Grams.Typical, 0, 100));
+
+    [Fact]
+    public void Percentages_of_meat_lie_between_none_and_all() => Assert.All(Seed.Catalogue.Cuts, cut =>
+    {
+        Assert.InRange(cut.TrimLossPercent!.Band.High, 0, 99);
+        Assert.InRange(cut.KeptInCookingPercent!.Band.High, 1, 100);
+        Assert.All(cut.CookYields, y => Assert.InRange(y.Percent.High, 1, 100));
+        Assert.All(cut.CookYields, y => Assert.InRange(y.Percent.Low, 1, 100));
+    });
+
+    [Fact]
+    public void A_cut_is_compared_with_products_that_have_a_range() => Assert.Empty(
+        Seed.Catalogue.Cuts.SelectMany(c => c.SaltProducts).Except(Seed.Catalogue.SaltRanges.Select(r => r.AppliesTo)));
+
+    [Fact]
+    public void A_salt_range_has_a_bound_and_its_bounds_in_order() => Assert.All(Seed.Catalogue.SaltRanges, range =>
+    {
+        Assert.True(range.LowPercent is not null || range.HighPercent is not null);
+        Assert.False(range.LowPercent > range.HighPercent);
+        Assert.Equal(range.IsPublished, range.Citation.SourceId != "common-practice");
+    });
+
+    [Fact]
+    public void Openings_fall_as_the_mesh_number_rises()
+    {
+        var sieves = Seed.Catalogue.Sieves;
+
+        Assert.Equal(sieves.OrderBy(s => s.UsMesh), sieves);
+        Assert.Equal(sieves.OrderByDescending(s => s.OpeningMicrometres), sieves);
+    }
+
+    [Theory]
+    [InlineData("memory")]
+    [InlineData("common-practice")]
+    public void What_nobody_published_is_never_of_more_than_low_confidence(string source) => Assert.All(
+        SeedFilesOnDisk.Tables.Values.SelectMany(rows => rows).Where(row => row["source_id"] == source && row.ContainsKey("confidence")),
+        row => Assert.Contains(row["confidence"], new[] { "low", "very-low" }));
+
+    [Fact]
+    public void Spot_checked_figures_are_those_printed() => Assert.All(Figures, figure =>
+    {
+        var where = figure["where"].Split(';', StringSplitOptions.TrimEntries).Select(w => w.Split('=')).ToList();
+        var row = Assert.Single(SeedFilesOnDisk.Tables[figure["file"]], r => where.TrueForAll(w => r[w[0]] == w[1]));
+
+        Assert.Equal(
+            decimal.Parse(figure["printed"], CultureInfo.InvariantCulture),
+            decimal.Parse(row[figure["column"]], CultureInfo.InvariantCulture));
+    });
+
+    [Fact]
+    public void The_recipe_of_one_ounce_per_four_pounds_is_kept_to_two_decimals() =>
+        Assert.Equal(Math.Round(100.0 / 16 / 4, 2), Seed.Catalogue.SaltRanges.Single(r => r.Id == "S02").LowPercent);
+}

@@ -1,0 +1,174 @@
+using RubLab.Core.Quantities;
+using RubLab.Core.Salt;
+using RubLab.Core.Scaling;
+using RubLab.Core.Sources;
+
+namespace RubLab.Core.Tests.Salt;
+
+public sealed class SaltCheckTests
+{
+    [Theory]
+    [InlineData(7.4, Verdict.Below)]
+    [InlineData(7.5, Verdict.Within)]
+    [InlineData(12, Verdict.Within)]
+    [InlineData(15, Verdict.Within)]
+    [InlineData(15.1, Verdict.Above)]
+    public void A_roast_is_held_against_its_range_ends_included(double grams, Verdict verdict)
+    {
+        var check = Roast(grams, Band.Exact(100));
+
+        Assert.Equal(verdict, check.Verdict);
+        Assert.Equal(verdict, check.TypicalVerdict);
+        Assert.Equal((7.5, 15d, "green", "g/kg"), (check.Lowest, check.Highest, check.Base, check.Unit));
+    }
+
+    [Theory]
+    [InlineData(10, 60, 80, 100, Verdict.CannotTell, Verdict.Within)]
+    [InlineData(16, 80, 100, 100, Verdict.CannotTell, Verdict.Above)]
+    [InlineData(8, 50, 60, 100, Verdict.CannotTell, Verdict.Below)]
+    [InlineData(30, 20, 40, 60, Verdict.CannotTell, Verdict.Within)]
+    [InlineData(8, 50, 60, 70, Verdict.Below, Verdict.Below)]
+    [InlineData(30, 60, 70, 80, Verdict.Above, Verdict.Above)]
+    [InlineData(10, 80, 90, 100, Verdict.Within, Verdict.Within)]
+    public void A_band_that_crosses_a_bound_cannot_tell_though_its_typical_value_can(
+        double grams, double low, double typical, double high, Verdict verdict, Verdict typicalVerdict)
+    {
+        var check = Roast(grams, new Band(low, typical, high));
+
+        Assert.Equal(verdict, check.Verdict);
+        Assert.Equal(typicalVerdict, check.TypicalVerdict);
+    }
+
+    [Theory]
+    [InlineData(5, "Add 2.5 g of salt per kg to reach the low end.")]
+    [InlineData(17.25, "Take 2.25 g of salt per kg out to come down to the high end.")]
+    [InlineData(10, "Nothing to change.")]
+    public void The_advice_states_the_grams_to_the_nearer_bound(double grams, string advice) =>
+        Assert.Equal(advice, Roast(grams, Band.Exact(100)).Advice);
+
+    [Fact]
+    public void A_common_practice_range_says_so_and_keeps_its_confidence()
+    {
+        var roast = Roast(10, Band.Exact(100));
+
+        Assert.Equal("Salt for roasts dry brine / presalt (common practice)", roast.Title);
+        Assert.Equal(("common-practice", Confidence.Low), (roast.Citation.SourceId, roast.Citation.Confidence));
+    }
+
+    [Fact]
+    public void A_published_range_stands_under_its_own_name() => Assert.Equal(
+        "Salt for chicken breast marinated, sensory",
+        Assert.Single(Checks(Given.Pieces("chicken-leg", 1000), 6)).Title);
+
+    [Fact]
+    public void A_finished_range_is_held_against_cooked_weight()
+    {
+        var line = Made("ham-like", "cooked-ham") with { CookYieldPercent = Band.Exact(50), KeptInCookingPercent = Band.Exact(100) };
+
+        var check = Assert.Single(Checks(line, 8.4));
+
+        Assert.Equal("S14", check.Id);
+        Assert.Equal(16.8, check.Measured!.Value.Typical, 1e-12);
+        Assert.Equal(Verdict.Within, check.Verdict);
+    }
+
+    [Fact]
+    public void A_finished_range_without_a_yield_cannot_tell()
+    {
+        var check = Assert.Single(Checks(Made("ham-like", "cooked-ham"), 8.4));
+
+        Assert.Equal((Verdict.CannotTell, Verdict.CannotTell), (check.Verdict, check.TypicalVerdict));
+        Assert.Null(check.Measured);
+        Assert.Equal("This range stands on finished weight, which this line cannot be put on; no verdict.", check.Advice);
+    }
+
+    [Theory]
+    [InlineData("poultry-brine")]
+    [InlineData("injected-beef")]
+    [InlineData("equilibrium-brine")]
+    public void A_range_on_a_base_the_ledger_does_not_keep_cannot_tell(string product) =>
+        Assert.Equal(Verdict.CannotTell, Assert.Single(Checks(Made("x", product), 8)).Verdict);
+
+    [Fact]
+    public void A_bone_in_range_does_not_judge_meat_without_bone()
+    {
+        var turkey = Given.Pieces("turkey-breast", 1000);
+
+        Assert.Equal(Verdict.CannotTell, Assert.Single(Checks(turkey with { BonePercent = 0 }, 6)).Verdict);
+        Assert.Equal(Verdict.Within, Assert.Single(Checks(turkey with { BonePercent = 15 }, 6)).Verdict);
+        Assert.Equal(Verdict.Within, Assert.Single(Checks(turkey, 6)).Verdict);
+    }
+
+    [Fact]
+    public void A_range_open_at_the_top_has_no_above()
+    {
+        Assert.Equal(Verdict.Within, Assert.Single(Checks(Made("x", "coppa"), 500)).Verdict);
+        Assert.Equal(Verdict.Below, Assert.Single(Checks(Made("x", "coppa"), 44)).Verdict);
+    }
+
+    [Fact]
+    public void Every_range_that_applies_is_checked_in_the_order_of_the_table() =>
+        Assert.Equal(["S01", "S02", "S03", "S04"], Checks(Made("x", "fresh-sausage"), 15).Select(c => c.Id));
+
+    [Fact]
+    public void A_cut_with_no_range_has_no_check() => Assert.Empty(Checks(Made("x", "nothing-known"), 15));
+
+    [Fact]
+    public void Sodium_in_a_portion_is_shown_against_each_authority()
+    {
+        var line = Given.Pieces("beef-brisket", 1000) with
+        {
+            PortionGrams = 100,
+            CookYieldPercent = Band.Exact(100),
+            KeptInCookingPercent = Band.Exact(100),
+            Cut = Given.Cut("beef-brisket") with { SaltProducts = [] },
+        };
+
+        // 0.69 g/kg of the meat's own and 39.337 % of 10 g/kg.
+        var checks = Checks(line, 10);
+
+        Assert.Equal(["us-daily-value", "who-adult-day", "nasem-cdrr", "nasem-ai"], checks.Select(c => c.Id));
+        Assert.All(checks, c => Assert.Equal(("portion", "%"), (c.Base, c.Unit)));
+        Assert.Equal(462.37 / 2300 * 100, checks[0].Measured!.Value.Typical, 1e-9);
+        Assert.Equal((Verdict.Above, 5d, 20d), (checks[0].Verdict, checks[0].Lowest, checks[0].Highest));
+        Assert.Equal((Verdict.Within, null, 100d), (checks[1].Verdict, checks[1].Lowest, checks[1].Highest));
+        Assert.Equal(462.37 / 1500 * 100, checks[3].Measured!.Value.Typical, 1e-9);
+        Assert.Equal(
+            "About 462 mg, 20 % of 2300 mg a day; up to 20 % at the high end. A day's figure is no bound for one portion.",
+            checks[0].Advice);
+        Assert.Equal("Sodium in one portion against US Daily Value for sodium", checks[0].Title);
+    }
+
+    [Fact]
+    public void A_claim_about_a_portion_rests_on_the_high_end()
+    {
+        var line = Given.Pieces("beef-brisket", 1000) with
+        {
+            PortionGrams = 100,
+            CookYieldPercent = Band.Exact(100),
+            KeptInCookingPercent = new Band(20, 60, 100),
+            Cut = Given.Cut("beef-brisket") with { SaltProducts = [] },
+        };
+
+        var value = Checks(line, 10)[0];
+
+        Assert.Equal((Verdict.CannotTell, Verdict.Within), (value.Verdict, value.TypicalVerdict));
+        Assert.Contains("12 % of 2300 mg a day; up to 20 % at the high end", value.Advice, StringComparison.Ordinal);
+    }
+
+    private static SaltCheck Roast(double grams, Band retained) =>
+        Assert.Single(Checks(Given.Pieces("beef-brisket", 1000), grams, retained));
+
+    private static PileLine Made(string id, string product) => Given.Pieces("beef-brisket", 1000) with
+    {
+        Id = id,
+        Cut = Given.Cut("beef-brisket") with { SaltProducts = [product], CookYields = [], KeptInCookingPercent = null },
+    };
+
+    // Pure sodium chloride, so that grams weighed are grams counted.
+    private static IReadOnlyList<SaltCheck> Checks(PileLine line, double grams, Band? retained = null) => SaltCheck.Of(
+        SaltLedger.Of(
+            Given.Pile(line), 0,
+            [Given.Draft(Given.Line("sodium-chloride", null, grams, "g/kg")).Ratios().On(0) with { RetainedPercent = retained }], isWeighed: true),
+        Seed.Catalogue);
+}
