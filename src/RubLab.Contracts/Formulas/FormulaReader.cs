@@ -26,7 +26,7 @@ public static class FormulaReader
         }
 
         var ratioBase = Vocabulary.Bases.Read(request.Base, at.At("base"), RatioBase.Green).GetValueOrDefault();
-        var name = Reader.Name(request.Name, at.At("name"), isRequired: true);
+        var name = Names.Name(request.Name, at.At("name"), isRequired: true);
         var dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit);
         var writtenFor = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass);
         var draft = new FormulaDraft

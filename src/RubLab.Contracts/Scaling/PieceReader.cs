@@ -114,7 +114,7 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
             if (piece.Label is not null)
             {
                 labels ??= new string?[pieces.Count];
-                labels[i] = Reader.Name(piece.Label, at.At(i).At("label"), isRequired: false);
+                labels[i] = Names.Name(piece.Label, at.At(i).At("label"), isRequired: false);
             }
 
             if (piece.DoseFactor is not null || piece.Skip is true)

@@ -67,7 +67,7 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
     {
         var before = at.Log.Count;
         var cut = Lookup.Cut(line.Cut, catalogue, at.At("cut"));
-        var id = line.Id is null ? cut?.Id : Reader.Id(line.Id, at.At("id"));
+        var id = line.Id is null ? cut?.Id : Names.Id(line.Id, at.At("id"));
         if (id is not null && !_ids.Add(id))
         {
             at.At("id").Fault("duplicate-id", $"'{id}' is already a line of this pile; give each line its own id.", ("value", id));

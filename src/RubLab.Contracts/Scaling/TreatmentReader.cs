@@ -111,7 +111,7 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
             return FormulaReader.Read(inline, catalogue, formulaAt);
         }
 
-        if (Reader.Id(treatment.FormulaId, formulaAt) is not { } id)
+        if (Names.Id(treatment.FormulaId, formulaAt) is not { } id)
         {
             return null;
         }
