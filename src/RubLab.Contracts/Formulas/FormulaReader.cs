@@ -117,6 +117,12 @@ public static class FormulaReader
                 Dimension.Mass, Dimension.Volume, Dimension.Ratio, Dimension.PartsByMass, Dimension.PartsByVolume);
         }
 
+        // The load of a cure has legal limits that this version does not compute: better none than an unchecked one.
+        if (ingredient is { IsCure: true } || line.NitriteFraction > 0 || line.NitrateFraction > 0)
+        {
+            at.Fault("cure-not-offered", "Formulas with nitrite or nitrate are not computed by this version.");
+        }
+
         return new FormulaLineDraft(
             ingredient, form, amount, unit,
             line.NitriteFraction is { } nitrite ? Reader.Within(nitrite, Bounds.Fraction, at.At("nitriteFraction")) : null,

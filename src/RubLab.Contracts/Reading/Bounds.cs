@@ -55,6 +55,18 @@ public readonly record struct Bounds(double Lowest, double Highest, bool LowestI
     /// <summary>Zero is allowed too, below the lowest value.</summary>
     public bool OrNothing { get; init; }
 
+    /// <summary>What a scale or a bowl takes.</summary>
+    public static readonly Bounds CapacityGrams = new(0.1, 1e7, true, "g");
+
+    /// <summary>A piece's thickness, and a slice's.</summary>
+    public static readonly Bounds ThicknessMillimetres = new(1, 1000, true, "mm");
+
+    /// <summary>Sodium in 100 g of raw meat; sodium chloride itself is 39 %.</summary>
+    public static readonly Bounds PackSodiumMilligrams = new(0, 5, true, "g");
+
+    /// <summary>A cooker, from a cold smoker to a furnace.</summary>
+    public static readonly Bounds CookerCelsius = new(-20, 600, true, "C");
+
     public bool Holds(double value) =>
         value <= Highest && ((LowestIsAllowed ? value >= Lowest : value > Lowest) || (OrNothing && value == 0));
 }

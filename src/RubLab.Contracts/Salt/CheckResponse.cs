@@ -39,4 +39,8 @@ public sealed record CheckResponse
 
     /// <summary>What to do about it; empty where there is nothing to do.</summary>
     public required string Advice { get; init; }
+
+    /// <summary>Sodium chloride per kg of the base to add (above zero) or take out (below) to come to the nearer bound; absent
+    /// where the typical value is inside.</summary>
+    public Quantity? Restore { get; init; }
 }

@@ -24,7 +24,7 @@ public static class SaltChecks
 
         var lines = new PileReader(catalogue, portion, needsWeights: false).Read(request.Pile, at.At("pile"));
         var findings = new FindingLog(catalogue);
-        var stack = Stack.Read(lines, request.Treatments, catalogue, formulas, findings, at);
+        var stack = Stack.Read(lines, request.Treatments, null, catalogue, formulas, findings, at);
         if (stack is null || !log.IsClean)
         {
             return log.ResultOf<SaltCheckResponse>(null);

@@ -30,6 +30,12 @@ public sealed record SaltLedgerResponse
     /// <summary>The figures held against published and common-practice ranges.</summary>
     public required IReadOnlyList<CheckResponse> Checks { get; init; }
 
+    /// <summary>Sodium claims the cooked meat may be able to make; absent without a yield and a retention.</summary>
+    public IReadOnlyList<ClaimResponse>? Claims { get; init; }
+
+    /// <summary>Centre and end slices, where a slice, weights and a shape are known.</summary>
+    public SlicesResponse? Slices { get; init; }
+
     public static SaltLedgerResponse From(SaltLedger ledger, Catalogue catalogue) => new()
     {
         SaltPerKgGreen = PerKilogram(ledger.SaltGramsPerKilogramGreen),
@@ -40,7 +46,9 @@ public sealed record SaltLedgerResponse
         Entries = ledger.Entries.Select(entry => new LedgerEntryResponse(
             entry.Treatment, entry.Line.Ingredient.Id, entry.Line.Form.Id,
             PerKilogram(entry.SaltGramsPerKilogramGreen), PerKilogram(entry.SodiumGramsPerKilogramGreen))).ToList(),
+        Slices = ledger.Slices is { } slices ? new SlicesResponse(Rounded.Estimate(slices.Centre), Rounded.Estimate(slices.End)) : null,
         Checks = SaltCheck.Of(ledger, catalogue).Select(From).ToList(),
+        Claims = ClaimsOf(ledger, catalogue),
     };
 
     private static CheckResponse From(SaltCheck check) => new()
@@ -58,7 +66,27 @@ public sealed record SaltLedgerResponse
         Locator = check.Citation.Locator,
         Confidence = Vocabulary.Confidences[check.Citation.Confidence],
         Advice = check.Advice,
+        Restore = check.RestoreGramsPerKilogram is { } grams ? new Quantity(Rounded.Ledger(grams), "g/kg") : null,
     };
+
+    private static List<ClaimResponse>? ClaimsOf(SaltLedger ledger, Catalogue catalogue) => ledger.SodiumMilligramsPer100GramsEaten is { } eaten
+        ? catalogue.SodiumClaims
+            .Select(claim => (Claim: claim, Measured: eaten.Times(claim.PerGrams / 100)))
+            .Where(c => c.Claim.Allows(c.Measured.Low))
+            .Select(c => new ClaimResponse
+            {
+                Id = c.Claim.Id,
+                Name = c.Claim.Name,
+                Jurisdiction = c.Claim.Jurisdiction,
+                Verdict = Vocabulary.Verdicts[c.Claim.Judge(c.Measured)],
+                Measured = QuantityBand.From(c.Measured, "mg", Rounded.Whole),
+                Per = new Quantity(c.Claim.PerGrams, "g"),
+                Highest = c.Claim.LimitMilligrams,
+                SourceId = c.Claim.Citation.SourceId,
+                Locator = c.Claim.Citation.Locator,
+                Confidence = Vocabulary.Confidences[c.Claim.Citation.Confidence],
+            }).ToList()
+        : null;
 
     private static QuantityBand PerKilogram(Band band) => QuantityBand.From(band, "g/kg", Rounded.Ledger);
 }

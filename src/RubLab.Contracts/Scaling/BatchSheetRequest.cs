@@ -14,6 +14,15 @@ public sealed record BatchSheetRequest
     /// <summary>1 g if left out.</summary>
     public QuantityRequest? WeighingStep { get; init; }
 
+    /// <summary>The kitchen's scales, in place of a weighing step: each amount goes on the finest that takes it.</summary>
+    public IReadOnlyList<ScaleRequest?>? Scales { get; init; }
+
+    /// <summary>What one mixing bowl holds; a larger mix is split over equal bowls.</summary>
+    public QuantityRequest? Bowl { get; init; }
+
+    /// <summary>Temperature of the cooker, for sugar that scorches.</summary>
+    public QuantityRequest? CookerTemperature { get; init; }
+
     /// <summary>Mixed beyond what goes on, percent; none if left out.</summary>
     public QuantityRequest? Overage { get; init; }
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Contracts.Remarks;
 using RubLab.Contracts.Salt;
@@ -15,30 +13,30 @@ namespace RubLab.Contracts.Scaling;
 /// <summary>Computes a batch sheet from what was posted.</summary>
 public static class BatchSheets
 {
-    // Fifteen digits fit a double: nine for the number of steps and six for the step itself, so that every amount
-    // printed is whole steps and the printed amounts add up. Both are far beyond any kitchen's scale.
+    // With the six digits of a step (ScaleReader) these fit a double: every amount printed is whole steps.
     private const double MostSteps = 1e9;
-    private const int StepDigits = 6;
 
     public static Result<BatchSheetResponse> Compute(BatchSheetRequest request, Catalogue catalogue, FormulaLookup formulas)
     {
         var log = new FaultLog();
         var at = log.Root;
-        var step = ReadStep(request.WeighingStep, at.At("weighingStep"));
+        var scales = ScaleReader.Read(request, at);
+        var bowl = ScaleReader.ReadBowl(request.Bowl, at.At("bowl"));
+        var cooker = Reader.Amount(request.CookerTemperature, at.At("cookerTemperature"), Bounds.CookerCelsius, isRequired: false, Dimension.Temperature);
         var overage = Reader.Percent(request.Overage, at.At("overage"), Bounds.OveragePercent) ?? 0;
         var portion = Reader.Amount(request.Portion, at.At("portion"), Bounds.PortionGrams, isRequired: false, Dimension.Mass);
         var listing = Vocabulary.Listings.Read(request.Pieces, at.At("pieces"), PieceListing.All);
         var purpose = Vocabulary.Purposes.Read(request.Purpose, at.At("purpose"), SheetPurpose.Sheet);
         var lines = new PileReader(catalogue, portion, needsWeights: true).Read(request.Pile, at.At("pile"));
         var findings = new FindingLog(catalogue);
-        var stack = Stack.Read(lines, request.Treatments, catalogue, formulas, findings, at);
-        if (stack is not null && step is not null && log.IsClean)
+        var stack = Stack.Read(lines, request.Treatments, cooker, catalogue, formulas, findings, at);
+        if (stack is not null && scales is not null && log.IsClean)
         {
             CheckSize(stack, at.At("pile"));
-            CheckSteps(stack, step, at.At("weighingStep"));
+            CheckSteps(stack, scales.Finest.Step, at.At(request.Scales is null ? "weighingStep" : "scales"));
         }
 
-        if (stack is null || step is null || !log.IsClean)
+        if (stack is null || scales is null || !log.IsClean)
         {
             return log.ResultOf<BatchSheetResponse>(null);
         }
@@ -47,19 +45,20 @@ public static class BatchSheets
         {
             Pile = stack.Pile,
             Treatments = stack.Treatments,
-            Step = step,
+            Scales = scales,
             OveragePercent = overage,
+            BowlGrams = bowl,
         });
         stack.NoticeAssumptions(findings);
         if (purpose == SheetPurpose.Sheet)
         {
-            sheet.NoticeCoarseSteps(catalogue, findings, t => $"/treatments/{t}");
+            SheetFindings.Notice(sheet, catalogue, findings, t => $"/treatments/{t}");
         }
 
         return log.ResultOf(new BatchSheetResponse
         {
             Status = stack.Pile.IsWeighed ? "weighed" : "planned",
-            GreenWeight = SheetWriter.Weight(stack.Pile.GreenGrams, step),
+            GreenWeight = SheetWriter.Weight(stack.Pile.GreenGrams, scales.Finest.Step),
             PieceCount = stack.Treatments.Sum(t => t.OnLines.Sum(line => stack.Pile.Lines[line].WeighedGrams.Count)),
             Treatments = purpose == SheetPurpose.Check ? [] : SheetWriter.Treatments(sheet, listing == PieceListing.All),
             Salt = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => new LineLedgerResponse(
@@ -69,30 +68,6 @@ public static class BatchSheets
             Cautions = CautionResponse.From(stack.CautionsOf(catalogue)),
             DataVersion = catalogue.Version,
         });
-    }
-
-    private static WeighingStep? ReadStep(QuantityRequest? step, Place at)
-    {
-        if (step is null)
-        {
-            return WeighingStep.Default;
-        }
-
-        if (Reader.Amount(step, at, Bounds.StepGrams, isRequired: true, Dimension.Mass) is null)
-        {
-            return null;
-        }
-
-        var value = step.Value!.Value;
-        if (double.Parse(value.ToString($"G{StepDigits}", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) == value)
-        {
-            return new WeighingStep(value, UnitTable.Get(step.Unit!));
-        }
-
-        at.At("value").Fault(
-            "too-many-digits", $"A weighing step is what a scale shows, such as 1, 0.1 or 0.05: at most {StepDigits} digits.",
-            ("value", value), ("most", (double)StepDigits));
-        return null;
     }
 
     private static void CheckSize(Stack stack, Place at)
@@ -109,7 +84,8 @@ public static class BatchSheets
 
     private static void CheckSteps(Stack stack, WeighingStep step, Place at)
     {
-        var most = stack.Treatments.Max(t => stack.Pile.GreenGrams / 1000 * t.DoseCounted * t.Applications / step.Grams);
+        var most = stack.Treatments.Max(t => t.OnLines.Sum(line =>
+            (BaseWeight.PerKilogramGreen(t.Ratios, stack.Pile, line) ?? 0) * stack.Pile.GreenGramsIn(line) / 1000) * t.DoseCounted * t.Applications / step.Grams);
         if (most > MostSteps)
         {
             at.Fault(

@@ -17,6 +17,8 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
 
     public IReadOnlyList<double>? DoseFactors { get; private set; }
 
+    public IReadOnlyList<double?>? ThicknessMillimetres { get; private set; }
+
     public void Read(PileLineRequest line, Place at)
     {
         var ways = (line.Pieces is null ? 0 : 1) + (line.WeightEach is null ? 0 : 1) + (line.TotalWeight is null ? 0 : 1);
@@ -100,6 +102,7 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
         var grams = new double[pieces.Count];
         string?[]? labels = null;
         double[]? factors = null;
+        double?[]? thicknesses = null;
         for (var i = 0; i < pieces.Count; i++)
         {
             if (pieces[i] is not { } piece)
@@ -117,6 +120,13 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
                 labels[i] = Names.Name(piece.Label, at.At(i).At("label"), isRequired: false);
             }
 
+            if (piece.Thickness is not null)
+            {
+                thicknesses ??= new double?[pieces.Count];
+                thicknesses[i] = Reader.Amount(
+                    piece.Thickness, at.At(i).At("thickness"), Bounds.ThicknessMillimetres, isRequired: false, Dimension.Length);
+            }
+
             if (piece.DoseFactor is not null || piece.Skip is true)
             {
                 factors ??= Ones(pieces.Count);
@@ -127,6 +137,7 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
         Grams = grams;
         Labels = labels;
         DoseFactors = factors;
+        ThicknessMillimetres = thicknesses;
     }
 
     // A sound weight is read without naming its place: a list may hold hundreds of thousands.

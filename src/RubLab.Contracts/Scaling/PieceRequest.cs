@@ -16,6 +16,9 @@ public sealed record PieceRequest
     /// <summary>Factor on every dose of this piece, 0 to 10; 1 if left out.</summary>
     public double? DoseFactor { get; set; }
 
+    /// <summary>Measured thickness; reckoned from the weight and the cut's shape if left out.</summary>
+    public QuantityRequest? Thickness { get; set; }
+
     /// <summary>True to leave the piece unseasoned.</summary>
     public bool? Skip { get; set; }
 }

@@ -35,6 +35,12 @@ public sealed record PileLineRequest
     /// <summary>Solution the packer added, percent of raw weight.</summary>
     public QuantityRequest? AddedSolution { get; init; }
 
+    /// <summary>Sodium in 100 g of the raw meat, as its pack states it.</summary>
+    public QuantityRequest? SodiumPer100g { get; init; }
+
+    /// <summary>Thickness of a slice, to learn how salty centre and end slices are before the salt has travelled.</summary>
+    public QuantityRequest? SliceThickness { get; init; }
+
     /// <summary>Cooked over green weight, percent.</summary>
     public EstimateRequest? CookYield { get; init; }
 

@@ -89,6 +89,11 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
             WeighedGrams = pieces.Grams,
             Labels = pieces.Labels,
             DoseFactors = pieces.DoseFactors,
+            ThicknessMillimetres = pieces.ThicknessMillimetres,
+            PackSodiumMilligramsPer100Grams = Reader.Amount(
+                line.SodiumPer100g, at.At("sodiumPer100g"), Bounds.PackSodiumMilligrams, isRequired: false, Dimension.Mass) * 1000,
+            SliceMillimetres = Reader.Amount(
+                line.SliceThickness, at.At("sliceThickness"), Bounds.ThicknessMillimetres, isRequired: false, Dimension.Length),
             TrimLossPercent = Reader.Percent(line.TrimLoss, at.At("trimLoss"), Bounds.PercentOfPart),
             BonePercent = Reader.Percent(line.Bone, at.At("bone"), Bounds.PercentOfPart),
             AddedSolutionPercent = Reader.Percent(line.AddedSolution, at.At("addedSolution"), Bounds.Percent),

@@ -29,6 +29,12 @@ public sealed record SheetTreatmentResponse
     /// <summary>What to weigh of each ingredient; toMix of the lines sums to toMix above.</summary>
     public required IReadOnlyList<SheetLineResponse> Lines { get; init; }
 
+    /// <summary>The mix bowl by bowl, where it needs several.</summary>
+    public IReadOnlyList<BowlResponse>? Bowls { get; init; }
+
+    /// <summary>How it lies on each line whose cut has a shape.</summary>
+    public IReadOnlyList<CoverageResponse>? Coverage { get; init; }
+
     /// <summary>Whole steps that sum to <c>onMeat</c>; absent when not asked for.</summary>
     public IEnumerable<SheetPieceResponse>? Pieces { get; init; }
 }

@@ -32,32 +32,70 @@ internal static class SheetWriter
             Base = treatment.Ratios.RatiosAreOf == WeightBasis.Purchase ? "purchase" : Vocabulary.Bases[formula.Base],
             Applications = treatment.Applications,
             Stage = treatment.Stage is { } stage ? Vocabulary.Stages[stage] : null,
-            OnMeat = Amount(sheet.OnMeatSteps, request.Step),
-            ToMix = Amount(sheet.ToMixSteps, request.Step),
-            Lines = LinesOf(sheet, request.Step, unit),
+            OnMeat = Amount(sheet.Pieces.TotalSteps, sheet.Pieces.Step),
+            ToMix = new Quantity((double)sheet.ToMix, request.Scales.Finest.Step.Unit.Symbol),
+            Lines = LinesOf(sheet, unit, !request.Scales.IsSingle),
+            Bowls = sheet.BowlCount > 1 ? BowlsOf(sheet) : null,
+            Coverage = CoverageOf(sheet, request),
             Pieces = withPieces ? PiecesOf(sheet, request) : null,
         };
     }
 
-    private static List<SheetLineResponse> LinesOf(TreatmentSheet sheet, WeighingStep step, string unit)
+    private static List<SheetLineResponse> LinesOf(TreatmentSheet sheet, string unit, bool withStep)
     {
-        var lines = new List<SheetLineResponse>(sheet.LineSteps.Count);
-        long running = 0;
-        for (var i = 0; i < sheet.LineSteps.Count; i++)
+        var lines = new List<SheetLineResponse>(sheet.Lines.Count);
+        decimal running = 0;
+        for (var i = 0; i < sheet.Lines.Count; i++)
         {
             var line = sheet.Treatment.Ratios.Lines[i];
-            var steps = sheet.LineSteps[i];
-            running += steps;
+            var amount = sheet.Lines[i];
+            running += amount.Value;
             lines.Add(new SheetLineResponse(
                 line.Line.Ingredient.Id,
                 line.Line.Form.Id,
                 new Quantity(Rounded.Exact(line.RatioGramsPerKilogram.Typical * sheet.Treatment.DoseScale), unit),
-                Amount(steps, step),
-                Amount(running, step),
-                SpoonResponse.From(SpoonMeasure.Of(step.GramsOf(steps), line.Density))));
+                new Quantity((double)amount.Value, amount.Step.Unit.Symbol),
+                new Quantity((double)running, amount.Step.Unit.Symbol),
+                withStep ? new Quantity(amount.Step.Value, amount.Step.Unit.Symbol) : null,
+                amount.Weighings > 1 ? amount.Weighings : null,
+                SpoonResponse.From(SpoonMeasure.Of(amount.Grams, line.Density))));
         }
 
         return lines;
+    }
+
+    private static List<BowlResponse> BowlsOf(TreatmentSheet sheet)
+    {
+        var bowls = new List<BowlResponse>(sheet.BowlCount);
+        for (var bowl = 0; bowl < sheet.BowlCount; bowl++)
+        {
+            var symbol = sheet.Lines[0].Step.Unit.Symbol;
+            var values = sheet.Lines.Select(l => l.ValueIn(bowl, sheet.BowlCount)).ToList();
+            bowls.Add(new BowlResponse(
+                bowl + 1, new Quantity((double)values.Sum(), symbol), values.Select(v => new Quantity((double)v, symbol)).ToList()));
+        }
+
+        return bowls;
+    }
+
+    private static List<CoverageResponse>? CoverageOf(TreatmentSheet sheet, SheetRequest request)
+    {
+        List<CoverageResponse>? all = null;
+        foreach (var index in sheet.Treatment.OnLines)
+        {
+            if (Coverage.Of(sheet, request, index) is { } coverage)
+            {
+                var line = request.Pile.Lines[index];
+                (all ??= []).Add(new CoverageResponse(
+                    line.Id,
+                    QuantityBand.From(coverage.GramsPerHundredSquareCentimetres, "g/100cm2", Rounded.Estimate),
+                    coverage.LayerMillimetres is { } layer ? new Quantity(Rounded.Estimate(layer), "mm") : null,
+                    coverage.GrainMillimetres is { } grain ? new Quantity(Rounded.Estimate(grain), "mm") : null,
+                    line.Cut.Shape!.Citation.SourceId));
+            }
+        }
+
+        return all;
     }
 
     // Made while the answer is written, so that a sheet of hundreds of thousands of pieces never stands in memory twice.
@@ -67,14 +105,15 @@ internal static class SheetWriter
         foreach (var index in sheet.Treatment.OnLines)
         {
             var line = request.Pile.Lines[index];
+            var first = request.Pile.FirstPieceOf(index) + 1;
             for (var piece = 0; piece < line.WeighedGrams.Count; piece++, at++)
             {
                 yield return new SheetPieceResponse(
-                    sheet.PieceIndexes[at] + 1,
+                    first + piece,
                     line.Id,
                     line.Labels?[piece],
-                    Weight(line.WeighedGrams[piece] * line.GreenPerWeighed, request.Step),
-                    Amount(sheet.PieceSteps[at], request.Step));
+                    Weight(line.WeighedGrams[piece] * line.GreenPerWeighed, sheet.Pieces.Step),
+                    Amount(sheet.Pieces.Steps[at], sheet.Pieces.Step));
             }
         }
     }

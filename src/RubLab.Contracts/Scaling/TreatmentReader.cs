@@ -10,7 +10,8 @@ using RubLab.Core.Scaling;
 namespace RubLab.Contracts.Scaling;
 
 /// <summary>Reads the treatments of a stack, noting every fault.</summary>
-internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formulas, FindingLog findings, IReadOnlyList<PileLine?> pile)
+internal sealed class TreatmentReader(
+    Catalogue catalogue, FormulaLookup formulas, FindingLog findings, IReadOnlyList<PileLine?> pile, double? cookerCelsius)
 {
     public List<Treatment> Read(IReadOnlyList<TreatmentRequest?>? treatments, Place at)
     {
@@ -72,7 +73,7 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
         }
 
         var ratios = FormulaRatios.Of(formula, catalogue, findings, formulaAt.Pointer, isInline);
-        CheckBase(ratios, on, formulaAt);
+        MixFindings.Notice(ratios, cookerCelsius, catalogue, findings, formulaAt.Pointer);
         if (retained is null)
         {
             findings.Add("retained-assumed", at.Pointer, null, ("treatment", formula.Name));
@@ -191,37 +192,5 @@ internal sealed class TreatmentReader(Catalogue catalogue, FormulaLookup formula
         }
 
         return -1;
-    }
-
-    private void CheckBase(FormulaRatios ratios, List<int> on, Place formulaAt)
-    {
-        foreach (var index in on)
-        {
-            if (pile[index] is not { } line)
-            {
-                continue;
-            }
-
-            if (BaseWeight.PerGreen(ratios, line, line.WeighedGrams.Sum() * line.GreenPerWeighed) is null)
-            {
-                var needs = ratios.Formula.Base switch
-                {
-                    RatioBase.Cooked => "a cookYield",
-                    RatioBase.Portion => "a portion and a cookYield",
-                    _ => "the surface of the pieces, which this version does not compute; give a dose by weight",
-                };
-                formulaAt.Fault(
-                    "base-unknown",
-                    $"'{ratios.Formula.Name}' stands on base {Vocabulary.Bases[ratios.Formula.Base]}; for line '{line.Id}' that needs {needs}.",
-                    ("base", Vocabulary.Bases[ratios.Formula.Base]), ("line", line.Id));
-            }
-            else if (ratios.RatiosAreOf == WeightBasis.Purchase)
-            {
-                var trim = line.WeightIs == WeightBasis.Purchase ? line.TrimCountedPercent : line.Cut.TrimLossPercent?.Band.Typical ?? 0;
-                findings.Add(
-                    "written-for-purchase", formulaAt.Pointer, line.Cut.TrimLossPercent?.Citation.SourceId,
-                    ("formula", ratios.Formula.Name), ("line", line.Id), ("trim", trim));
-            }
-        }
     }
 }

@@ -27,6 +27,8 @@ internal static class IngredientTables
                 SaltMethod = row.Required("salt_method"),
                 WaterGramsPer100Grams = row.OptionalNumber("water_g_per_100g"),
                 SugarsGramsPer100Grams = row.OptionalNumber("sugars_g_per_100g"),
+                NitriteGramsPer100Grams = row.OptionalNumber("sodium_nitrite_g_per_100g"),
+                NitrateGramsPer100Grams = row.OptionalNumber("sodium_nitrate_g_per_100g"),
                 Allergens = row.Words("allergens"),
                 IsGenericCompound = row.Flag("generic_compound"),
                 Citation = row.Citation(Confidence.High),

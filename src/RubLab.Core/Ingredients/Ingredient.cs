@@ -27,6 +27,12 @@ public sealed record Ingredient
 
     public required double? SugarsGramsPer100Grams { get; init; }
 
+    /// <summary>Declared sodium nitrite; none where nothing is declared.</summary>
+    public double? NitriteGramsPer100Grams { get; init; }
+
+    /// <summary>Declared sodium nitrate; none where nothing is declared.</summary>
+    public double? NitrateGramsPer100Grams { get; init; }
+
     /// <summary>Allergens the plain food carries by definition.</summary>
     public required IReadOnlyList<string> Allergens { get; init; }
 
@@ -41,6 +47,9 @@ public sealed record Ingredient
 
     /// <summary>Weighed as salt, not merely containing some.</summary>
     public bool IsSalt => Group == "salt" || Id == "sodium-chloride";
+
+    /// <summary>Carries nitrite or nitrate, whose load has legal limits.</summary>
+    public bool IsCure => NitriteGramsPer100Grams > 0 || NitrateGramsPer100Grams > 0;
 
     public IngredientForm DefaultForm => Forms.First(f => f.IsDefault);
 

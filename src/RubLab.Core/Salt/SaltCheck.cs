@@ -63,14 +63,6 @@ public sealed record SaltCheck
             }
         }
 
-        if (ledger.SodiumMilligramsPer100GramsEaten is { } eaten)
-        {
-            foreach (var claim in catalogue.SodiumClaims)
-            {
-                checks.Add(Against(claim, eaten));
-            }
-        }
-
         return checks;
     }
 
@@ -133,29 +125,6 @@ public sealed record SaltCheck
             Advice = string.Create(
                 CultureInfo.InvariantCulture,
                 $"About {milligramsPerPortion.Typical:0} mg, {percent.Typical:0} % of {reference.SodiumMilligrams:0} mg a day; up to {percent.High:0} % at the high end. A day's figure is no bound for one portion."),
-        };
-    }
-
-    // A claim must hold for whatever the meat may turn out to be, so the high end decides.
-    private static SaltCheck Against(SodiumClaim claim, Band milligramsPer100Grams)
-    {
-        var measured = milligramsPer100Grams.Times(claim.PerGrams / 100);
-        var allowed = claim.Allows(measured.High);
-        return new SaltCheck
-        {
-            Id = claim.Id,
-            Title = $"Claim '{claim.Name}' ({claim.Jurisdiction})",
-            Base = string.Create(CultureInfo.InvariantCulture, $"{claim.PerGrams:0} g cooked"),
-            Verdict = allowed ? Verdict.Within : claim.Allows(measured.Low) ? Verdict.CannotTell : Verdict.Above,
-            TypicalVerdict = claim.Allows(measured.Typical) ? Verdict.Within : Verdict.Above,
-            Measured = measured,
-            Lowest = null,
-            Highest = claim.LimitMilligrams,
-            Unit = "mg",
-            Citation = claim.Citation,
-            Advice = allowed
-                ? "The high end of the band is inside the limit; the rest of the rule is for the label's own authority."
-                : "Do not make this claim.",
         };
     }
 

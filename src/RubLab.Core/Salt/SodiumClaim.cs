@@ -1,3 +1,4 @@
+using RubLab.Core.Quantities;
 using RubLab.Core.Sources;
 
 namespace RubLab.Core.Salt;
@@ -15,4 +16,8 @@ public sealed record SodiumClaim(
 {
     /// <summary>Whether an amount of sodium in that much food allows the claim.</summary>
     public bool Allows(double milligrams) => IsBelow ? milligrams < LimitMilligrams : milligrams <= LimitMilligrams;
+
+    /// <summary>A claim must hold for whatever the meat may turn out to be: the high end of the band decides.</summary>
+    public Verdict Judge(Band milligrams) =>
+        Allows(milligrams.High) ? Verdict.Within : Allows(milligrams.Low) ? Verdict.CannotTell : Verdict.Above;
 }

@@ -18,6 +18,9 @@ public sealed class ScaleSet
     /// <summary>One scale without a limit.</summary>
     public static ScaleSet Of(WeighingStep step) => new([new Scale(double.PositiveInfinity, step)]);
 
+    /// <summary>True for one scale, whose step holds for everything on the sheet.</summary>
+    public bool IsSingle => _finestFirst.Length == 1;
+
     public Scale Finest => _finestFirst[0];
 
     public Scale Largest => _finestFirst.MaxBy(s => s.CapacityGrams)!;
