@@ -40,6 +40,7 @@ try
     api.MapCuts();
     api.MapConversions();
     api.MapFormulas();
+    api.MapFormulaChanges();
     api.MapChanges();
     api.MapBatchSheets();
     api.MapSaltChecks();

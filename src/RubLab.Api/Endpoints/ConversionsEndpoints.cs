@@ -29,11 +29,12 @@ internal static class ConversionsEndpoints
 
     private static IResult Get(
         HttpContext http, Catalogue catalogue,
-        [FromQuery] string? ingredient, [FromQuery] string? form, [FromQuery] string? value, [FromQuery] string? unit, [FromQuery] string? to)
+        [FromQuery] string? ingredient, [FromQuery] string? form, [FromQuery] string? mesh, [FromQuery] string? micrometres,
+        [FromQuery] string? value, [FromQuery] string? unit, [FromQuery] string? to)
     {
         var amount = new QuantityRequest { Unit = unit, Value = Number(value) };
         var result = Conversions.Compute(
-            new ConversionItemRequest { Ingredient = ingredient, Form = form, Amount = amount, To = to }, catalogue, isQuery: true);
+            new ConversionItemRequest { Ingredient = ingredient, Form = form, Mesh = Number(mesh), Micrometres = Number(micrometres), Amount = amount, To = to }, catalogue, isQuery: true);
         return result.IsGood
             ? Answers.Tagged(http, EntityTags.OfEdition(catalogue.Version), result.Value, RubLabJson.Default.ConversionResponse)
             : Problems.Of(result.Log);

@@ -24,6 +24,7 @@ public static class FormulaAnswers
     {
         var findings = new FindingLog(catalogue);
         var ratios = FormulaRatios.Of(formula, catalogue, findings, "");
+        MixFindings.Notice(ratios, null, catalogue, findings, "");
         var unit = UnitOf(formula.Base);
         return new FormulaResponse
         {
@@ -38,6 +39,7 @@ public static class FormulaAnswers
             Lines = ratios.Lines.Select(line => From(line, unit)).ToList(),
             TotalRatio = new Quantity(Rounded.Exact(ratios.DoseGramsPerKilogram), unit),
             SaltShare = QuantityBand.From(ratios.SaltSharePercent, "%", Rounded.Estimate),
+            BulkDensity = ratios.BulkDensityGramsPerMillilitre is { } density ? QuantityBand.From(density, "g/mL", Rounded.Estimate) : null,
             Findings = FindingResponse.From(findings),
             UpdatedAt = updatedAt,
             DataVersion = catalogue.Version,
@@ -46,6 +48,25 @@ public static class FormulaAnswers
 
     /// <summary>The unit a formula's ratios are read in.</summary>
     internal static string UnitOf(RatioBase ratioBase) => ratioBase == RatioBase.Area ? "g/100cm2" : "g/kg";
+
+    /// <summary>A formula as it would be sent, its dose in grams per base.</summary>
+    internal static FormulaRequest Authored(Formula formula) => new()
+    {
+        Name = formula.Name,
+        Kind = Vocabulary.Kinds[formula.Kind],
+        Base = formula.Base == RatioBase.Green ? null : Vocabulary.Bases[formula.Base],
+        Dose = formula.Dose is { } dose ? QuantityRequest.Of(Rounded.Exact(dose), UnitOf(formula.Base)) : null,
+        WrittenFor = formula.WrittenForGrams is { } grams ? QuantityRequest.Of(Rounded.Exact(grams), "g") : null,
+        WrittenForIs = formula is { WrittenForGrams: not null, WrittenForIs: WeightBasis.Purchase } ? Vocabulary.Weights[formula.WrittenForIs] : null,
+        Lines = formula.Lines.Select(FormulaLineRequest? (line) => new FormulaLineRequest
+        {
+            Ingredient = line.Ingredient.Id,
+            Form = line.NamedForm?.Id,
+            Amount = QuantityRequest.Of(Rounded.Exact(line.Amount), line.Unit.Symbol),
+            NitriteFraction = line.NitriteFraction,
+            NitrateFraction = line.NitrateFraction,
+        }).ToList(),
+    };
 
     private static FormulaLineResponse From(LineRatio line, string unit)
     {

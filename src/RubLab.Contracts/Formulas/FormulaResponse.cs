@@ -36,6 +36,9 @@ public sealed record FormulaResponse
     /// <summary>Sodium chloride, percent of the formula.</summary>
     public required QuantityBand SaltShare { get; init; }
 
+    /// <summary>Bulk density of the mix, from its powders side by side to closest packing; absent where a line has none.</summary>
+    public QuantityBand? BulkDensity { get; init; }
+
     public required IReadOnlyList<FindingResponse> Findings { get; init; }
 
     /// <summary>When this revision was stored, UTC.</summary>

@@ -11,6 +11,12 @@ public sealed record ConversionItemRequest
     /// <summary>If left out and the forms differ by more than 15 %, the answer spans them and asks.</summary>
     public string? Form { get; init; }
 
+    /// <summary>The grind as a US mesh number, instead of a form.</summary>
+    public double? Mesh { get; init; }
+
+    /// <summary>The grind in micrometres, instead of a form.</summary>
+    public double? Micrometres { get; init; }
+
     /// <summary>A mass or a volume.</summary>
     public QuantityRequest? Amount { get; init; }
 

@@ -67,14 +67,24 @@ public static class Conversions
         var form = Lookup.Form(request.Form, ingredient, at.At("form"));
         var amount = Reader.Amount(request.Amount, amountAt, Bounds.Conversion, isRequired: true, Dimension.Mass, Dimension.Volume);
         var to = Reader.Unit(request.To, at.At("to"), Dimension.Mass, Dimension.Volume);
-        if (ingredient is null || amount is null || to is null || (request.Form is not null && form is null))
+        var faults = at.Log.Count;
+        var size = GrindReader.Read(request.Mesh, request.Micrometres, request.Form is not null, catalogue, at);
+        if (ingredient is null || amount is null || to is null || (request.Form is not null && form is null) || at.Log.Count > faults)
+        {
+            return null;
+        }
+
+        var sizeAt = at.At(request.Mesh is null ? "micrometres" : "mesh");
+        DensityChoice? bySize = null;
+        if (size is { } micrometres && (bySize = GrindReader.Choose(ingredient, micrometres, sizeAt)) is null)
         {
             return null;
         }
 
         var value = request.Amount!.Value!.Value;
         var from = UnitTable.Get(request.Amount.Unit!);
-        if (Conversion.Of(ingredient, form, value, from, to, catalogue.Constants.FormSpreadAsksPercent) is not { } conversion)
+        var choose = () => bySize ?? DensityChoice.For(ingredient, form, catalogue.Constants.FormSpreadAsksPercent);
+        if (Conversion.Of(value, from, to, choose) is not { } conversion)
         {
             var asked = form ?? ingredient.DefaultForm;
             at.At("form").Fault(
@@ -86,10 +96,15 @@ public static class Conversions
 
         var findings = new FindingLog(catalogue);
         Notice(ingredient, conversion, findings, at.At("form").Pointer);
+        if (size is { } grain && bySize is not null)
+        {
+            NoticeSize(ingredient, bySize.Form, grain, findings, sizeAt.Pointer);
+        }
+
         return new ConversionResponse
         {
             Ingredient = ingredient.Id,
-            Form = (form ?? ingredient.DefaultForm).Id,
+            Form = (bySize?.Form ?? form ?? ingredient.DefaultForm).Id,
             Amount = new Quantity(value, from.Symbol),
             Result = QuantityBand.From(conversion.Amount, to.Symbol, conversion.Choice is null ? Rounded.Exact : Rounded.Estimate),
             Density = DensityResponse.From(conversion.Choice?.Density),
@@ -105,7 +120,14 @@ public static class Conversions
             return;
         }
 
-        if (choice.SpansForms)
+        if (density.IsOwn)
+        {
+            findings.Add(
+                "own-density-used", pointer, density.Citation.SourceId,
+                ("ingredient", ingredient.Name), ("form", choice.Form.Name), ("density", Math.Round(density.GramsPerMillilitre.Typical, 3)),
+                ("reference", density.ReferenceGramsPerMillilitre is { } reference ? Math.Round(reference, 3) : "none"));
+        }
+        else if (choice.SpansForms)
         {
             findings.Add(
                 "form-unnamed", pointer, density.Citation.SourceId, ("ingredient", ingredient.Name),
@@ -118,4 +140,9 @@ public static class Conversions
                 ("ingredient", ingredient.Name), ("form", choice.Form.Name));
         }
     }
+
+    private static void NoticeSize(Ingredient ingredient, IngredientForm form, double micrometres, FindingLog findings, string pointer) => findings.Add(
+        "form-by-size", pointer, form.Density?.Citation.SourceId,
+        ("ingredient", ingredient.Name), ("size", micrometres), ("form", form.Name),
+        ("low", form.SizeLowMicrometres!.Value), ("high", form.SizeHighMicrometres!.Value));
 }

@@ -27,6 +27,6 @@ public sealed record DensityResponse(
             density.Citation.SourceId,
             density.Citation.Locator,
             Vocabulary.Confidences[density.Citation.Confidence],
-            "reference",
+            density.IsOwn ? "kitchen" : "reference",
             density.WidenedBy);
 }

@@ -27,6 +27,8 @@ public static class Vocabulary
 
     public static Words<SheetPurpose> Purposes { get; } = new(("sheet", SheetPurpose.Sheet), ("check", SheetPurpose.Check));
 
+    public static Words<HoldOnChange> Holds { get; } = new(("salt", HoldOnChange.Salt), ("dose", HoldOnChange.Dose));
+
     public static Words<Verdict> Verdicts { get; } = new(
         ("within", Verdict.Within), ("below", Verdict.Below), ("above", Verdict.Above), ("cannot-tell", Verdict.CannotTell));
 

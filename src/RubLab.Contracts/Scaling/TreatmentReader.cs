@@ -1,4 +1,3 @@
-using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
@@ -51,7 +50,7 @@ internal sealed class TreatmentReader(
     private Treatment? ReadOne(TreatmentRequest treatment, Place at)
     {
         var before = at.Log.Count;
-        var formula = ReadFormula(treatment, at, out var formulaAt, out var isInline);
+        var formula = FormulaSource.Read(treatment, catalogue, formulas, at, out var formulaAt, out var isInline);
         var on = ReadOn(treatment.On, at.At("on"));
         var retained = Reader.PercentBand(treatment.Retained, at.At("retained"), Bounds.Percent);
         var applications = treatment.Applications ?? 1;
@@ -90,49 +89,6 @@ internal sealed class TreatmentReader(
                 Applications = applications,
                 Stage = stage,
             };
-    }
-
-    private Formula? ReadFormula(TreatmentRequest treatment, Place at, out Place formulaAt, out bool isInline)
-    {
-        isInline = treatment.Formula is not null;
-        formulaAt = at.At(isInline ? "formula" : "formulaId");
-        if (treatment.Formula is null == treatment.FormulaId is null)
-        {
-            at.Fault("one-or-the-other", "Give exactly one of formula and formulaId.");
-            return null;
-        }
-
-        if (treatment.Formula is { } inline)
-        {
-            if (treatment.Revision is not null)
-            {
-                at.At("revision").Fault("needs-other", "revision belongs to formulaId.");
-            }
-
-            return FormulaReader.Read(inline, catalogue, formulaAt);
-        }
-
-        if (Names.Id(treatment.FormulaId, formulaAt) is not { } id)
-        {
-            return null;
-        }
-
-        if (formulas(id, treatment.Revision) is not { } stored)
-        {
-            var which = treatment.Revision is { } revision ? $"no revision {revision} of formula '{id}'" : $"no formula '{id}'";
-            formulaAt.Fault("unknown-formula", $"There is {which} in this kitchen.", ("value", id));
-            return null;
-        }
-
-        // It was sound when it was stored; should a later edition find fault with it, the sender can only name it.
-        var own = new FaultLog();
-        var formula = FormulaReader.Read(stored, catalogue, own.Root);
-        if (formula is null)
-        {
-            formulaAt.Fault("formula-not-sound", $"The stored formula '{id}' is not sound: {own.Faults[0].Detail}", ("value", id));
-        }
-
-        return formula;
     }
 
     private List<int> ReadOn(IReadOnlyList<string?>? on, Place at)

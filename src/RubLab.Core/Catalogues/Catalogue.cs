@@ -35,6 +35,23 @@ public sealed class Catalogue
         _cuts = Cuts.ToDictionary(c => c.Id, StringComparer.Ordinal);
     }
 
+    private Catalogue(Catalogue reference, IReadOnlyList<Ingredient> ingredients)
+    {
+        Version = reference.Version;
+        Sources = reference.Sources;
+        Constants = reference.Constants;
+        Ingredients = ingredients;
+        Sieves = reference.Sieves;
+        Cuts = reference.Cuts;
+        SaltRanges = reference.SaltRanges;
+        SodiumReferences = reference.SodiumReferences;
+        SodiumClaims = reference.SodiumClaims;
+        FindingTexts = reference.FindingTexts;
+        Cautions = reference.Cautions;
+        _ingredients = ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
+        _cuts = reference._cuts;
+    }
+
     /// <summary>The edition, e.g. <c>2026.1</c>; every computed answer names it.</summary>
     public string Version { get; }
 
@@ -61,6 +78,22 @@ public sealed class Catalogue
     /// <summary>Reads an edition from its files, name to text.</summary>
     /// <exception cref="InvalidDataException">A file, column or figure is missing or wrong; the message says where.</exception>
     public static Catalogue Read(IReadOnlyDictionary<string, string> files) => new(files);
+
+    /// <summary>The same edition with a kitchen's own densities in place of the reference's.</summary>
+    /// <param name="densities">By ingredient and form id; those of ids the edition does not have are passed over.</param>
+    public Catalogue With(IReadOnlyDictionary<(string Ingredient, string Form), OwnDensity> densities) => densities.Count == 0
+        ? this
+        : new Catalogue(this, Ingredients.Select(i => WithOwn(i, densities)).ToList());
+
+    private static Ingredient WithOwn(Ingredient ingredient, IReadOnlyDictionary<(string Ingredient, string Form), OwnDensity> densities) =>
+        ingredient.Forms.Any(f => densities.ContainsKey((ingredient.Id, f.Id)))
+            ? ingredient with
+            {
+                Forms = ingredient.Forms.Select(form => densities.TryGetValue((ingredient.Id, form.Id), out var own)
+                    ? form with { Density = own.AsBulkDensity(form.Density) }
+                    : form).ToList(),
+            }
+            : ingredient;
 
     public bool TryFindIngredient(string id, [NotNullWhen(true)] out Ingredient? ingredient) =>
         _ingredients.TryGetValue(id, out ingredient);

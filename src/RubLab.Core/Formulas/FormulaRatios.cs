@@ -143,6 +143,15 @@ public sealed record FormulaRatios
     private static void Notice(FormulaLine line, DensityChoice choice, FindingLog findings, string pointer)
     {
         var citation = choice.Density!.Citation;
+        if (choice.Density.IsOwn)
+        {
+            findings.Add(
+                "own-density-used", pointer, citation.SourceId,
+                ("ingredient", line.Ingredient.Name), ("form", choice.Form.Name),
+                ("density", Math.Round(choice.Density.GramsPerMillilitre.Typical, 3)),
+                ("reference", choice.Density.ReferenceGramsPerMillilitre is { } reference ? Math.Round(reference, 3) : "none"));
+        }
+
         if (choice.SpansForms)
         {
             findings.Add(

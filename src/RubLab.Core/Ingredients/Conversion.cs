@@ -9,7 +9,12 @@ public sealed record Conversion(Band Amount, DensityChoice? Choice)
 {
     /// <summary>Converts between units of mass and volume; none where the form has no density.</summary>
     /// <exception cref="ArgumentException">A unit measures neither mass nor volume.</exception>
-    public static Conversion? Of(Ingredient ingredient, IngredientForm? named, double value, Unit from, Unit to, double asksAbovePercent)
+    public static Conversion? Of(Ingredient ingredient, IngredientForm? named, double value, Unit from, Unit to, double asksAbovePercent) =>
+        Of(value, from, to, () => DensityChoice.For(ingredient, named, asksAbovePercent));
+
+    /// <summary>Converts with a density chosen by the caller, asked for only where a mass meets a volume.</summary>
+    /// <exception cref="ArgumentException">A unit measures neither mass nor volume.</exception>
+    public static Conversion? Of(double value, Unit from, Unit to, Func<DensityChoice> choose)
     {
         if (from.Dimension is not (Dimension.Mass or Dimension.Volume) || to.Dimension is not (Dimension.Mass or Dimension.Volume))
         {
@@ -22,7 +27,7 @@ public sealed record Conversion(Band Amount, DensityChoice? Choice)
             return new Conversion(Band.Exact(to.FromBase(inBase)), null);
         }
 
-        var choice = DensityChoice.For(ingredient, named, asksAbovePercent);
+        var choice = choose();
         if (choice.Density is not { } density)
         {
             return null;

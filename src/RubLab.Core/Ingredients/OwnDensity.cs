@@ -52,8 +52,12 @@ public sealed record OwnDensity(double MeanGramsPerMillilitre, double? SpreadPer
     }
 
     /// <summary>The density to put in place of the reference's.</summary>
-    public BulkDensity AsBulkDensity() => new(
+    public BulkDensity AsBulkDensity(BulkDensity? reference) => new(
         GramsPerMillilitre,
         new Citation(SourceId, Count == 1 ? "one filling" : $"{Count} fillings", Count == 1 ? Confidence.Good : Confidence.High),
-        "own-weighing");
+        "own-weighing")
+    {
+        IsOwn = true,
+        ReferenceGramsPerMillilitre = reference?.GramsPerMillilitre.Typical,
+    };
 }
