@@ -20,7 +20,7 @@ try
 {
     var settings = HostSettings.From(builder.Configuration);
     var catalogue = SeedFolder.ReadCatalogue();
-    await using var database = await Database.OpenSqliteAsync(settings.DataPath, TimeProvider.System);
+    await using var database = await Database.OpenAsync(settings.DataPath, TimeProvider.System);
     var cursorKey = await StoreSetup.PrepareAsync(database, catalogue);
     if (settings.NewKeyName is { } name)
     {
