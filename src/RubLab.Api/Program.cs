@@ -20,7 +20,7 @@ try
 {
     var settings = HostSettings.From(builder.Configuration);
     var catalogue = SeedFolder.ReadCatalogue();
-    await using var database = await Database.OpenAsync(settings.DataPath, TimeProvider.System);
+    await using var database = await Database.OpenAsync(settings.Data, TimeProvider.System);
     var cursorKey = await StoreSetup.PrepareAsync(database, catalogue);
     if (settings.NewKeyName is { } name)
     {
@@ -51,7 +51,7 @@ try
 
     await Listening.StartAsync(app);
     await Exposure.CheckAsync(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>(), settings, database);
-    Console.WriteLine(Welcome.Text(app.Urls, !app.Services.GetRequiredService<Keys>().MayBeKeyless, settings.DataPath, catalogue.Version));
+    Console.WriteLine(Welcome.Text(app.Urls, !app.Services.GetRequiredService<Keys>().MayBeKeyless, database.Location, catalogue.Version));
     await app.WaitForShutdownAsync();
     return 0;
 }

@@ -18,6 +18,7 @@ internal sealed class PostgresLocation
     private static readonly Dictionary<string, string> Renamed = new(StringComparer.OrdinalIgnoreCase)
     {
         ["dbname"] = "Database",
+        ["user"] = "Username",
         ["sslmode"] = "SSL Mode",
         ["sslrootcert"] = "Root Certificate",
         ["application_name"] = "Application Name",
@@ -117,11 +118,11 @@ internal sealed class PostgresLocation
 
         try
         {
-            _settings[known] = known == Renamed["sslmode"] ? value.Replace("-", "", StringComparison.Ordinal) : value;
+            _settings[known] = known.Equals(Renamed["sslmode"], StringComparison.OrdinalIgnoreCase) ? value.Replace("-", "", StringComparison.Ordinal) : value;
         }
         catch (Exception fault) when (fault is ArgumentException or FormatException or OverflowException or InvalidCastException)
         {
-            throw Unreadable($"its {known} is not one");
+            throw Unreadable($"its {known} cannot be that");
         }
     }
 

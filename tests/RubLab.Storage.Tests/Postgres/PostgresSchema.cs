@@ -15,7 +15,7 @@ public sealed class PostgresSchema : IAsyncDisposable
         : null;
 
     /// <summary>What the server is told in <c>--data</c>: the schema alone is on its search path.</summary>
-    public string ConnectionString => new NpgsqlConnectionStringBuilder(Server) { SearchPath = _name }.ConnectionString;
+    public string ConnectionString => new NpgsqlConnectionStringBuilder(Server) { SearchPath = _name, ApplicationName = _name }.ConnectionString;
 
     private static string? Server => Environment.GetEnvironmentVariable(Variable) is { Length: > 0 } text ? text : null;
 
