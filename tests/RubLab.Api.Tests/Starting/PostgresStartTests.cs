@@ -88,6 +88,28 @@ public sealed class PostgresStartTests : IAsyncLifetime, IDisposable
         Assert.Equal(HttpStatusCode.OK, (await _client.GetAsync(server.Address + "/v1/formulas")).StatusCode);
     }
 
+    [RequiresPostgresFact]
+    public async Task A_database_that_went_away_is_unavailable_and_served_again_once_it_is_back()
+    {
+        var direct = new NpgsqlConnectionStringBuilder(Data);
+        using var relay = new Relay(direct.Host!, direct.Port);
+        var through = new NpgsqlConnectionStringBuilder(Data) { Host = "127.0.0.1", Port = relay.Port }.ConnectionString;
+        await using var server = await ServerProcess.StartAsync(null, "--data", through, "--urls", Local);
+        Assert.Equal(HttpStatusCode.OK, (await _client.GetAsync(server.Address + "/v1/formulas")).StatusCode);
+
+        relay.Cut();
+        foreach (var path in (string[])["/v1/formulas", "/v1/formulas/lockside-pork-rub", "/health"])
+        {
+            var answer = await _client.GetAsync(server.Address + path);
+            Assert.Equal(HttpStatusCode.ServiceUnavailable, answer.StatusCode);
+            Assert.Contains("/problems/unavailable", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        }
+
+        relay.Mend();
+        Assert.Equal(HttpStatusCode.OK, (await _client.GetAsync(server.Address + "/v1/formulas")).StatusCode);
+        Assert.DoesNotContain(Password, server.Output, StringComparison.Ordinal);
+    }
+
     private static async Task RefusedAsync(string data, string reason)
     {
         await using var server = await ServerProcess.RunAsync(null, "--data", data, "--urls", Local);
