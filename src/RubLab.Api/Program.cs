@@ -20,7 +20,7 @@ try
 {
     var settings = HostSettings.From(builder.Configuration);
     var catalogue = SeedFolder.ReadCatalogue();
-    await using var database = await Database.OpenSqliteAsync(settings.DataPath, TimeProvider.System);
+    await using var database = await Database.OpenAsync(settings.Data, TimeProvider.System);
     var cursorKey = await StoreSetup.PrepareAsync(database, catalogue);
     if (settings.NewKeyName is { } name)
     {
@@ -29,7 +29,8 @@ try
     }
 
     builder.AddRubLab(settings);
-    builder.Services.AddSingleton(catalogue).AddSingleton(database).AddSingleton(new Cursors(cursorKey)).AddSingleton(settings).AddSingleton<Keys>();
+    builder.Services.AddSingleton(catalogue).AddSingleton(database).AddSingleton(new Cursors(cursorKey)).AddSingleton(settings).AddSingleton<Keys>()
+        .AddSingleton(TimeProvider.System).AddSingleton<KitchenCatalogues>();
 
     await using var app = builder.Build();
     app.UseRubLab();
@@ -39,6 +40,7 @@ try
     api.MapIngredients();
     api.MapCuts();
     api.MapConversions();
+    api.MapDensities();
     api.MapFormulas();
     api.MapFormulaChanges();
     api.MapChanges();
@@ -52,7 +54,7 @@ try
 
     await Listening.StartAsync(app);
     await Exposure.CheckAsync(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>(), settings, database);
-    Console.WriteLine(Welcome.Text(app.Urls, !app.Services.GetRequiredService<Keys>().MayBeKeyless, settings.DataPath, catalogue.Version));
+    Console.WriteLine(Welcome.Text(app.Urls, !app.Services.GetRequiredService<Keys>().MayBeKeyless, database.Location, catalogue.Version));
     await app.WaitForShutdownAsync();
     return 0;
 }

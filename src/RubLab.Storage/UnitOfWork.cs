@@ -1,4 +1,5 @@
 using RubLab.Storage.Changes;
+using RubLab.Storage.Densities;
 using RubLab.Storage.Engines;
 using RubLab.Storage.Formulas;
 using RubLab.Storage.Keys;
@@ -24,6 +25,8 @@ public sealed class UnitOfWork : IAsyncDisposable
     public KeyStore Keys => field ??= new KeyStore(_session);
 
     public FormulaStore Formulas => field ??= new FormulaStore(_session, Changes);
+
+    public DensityStore Densities => field ??= new DensityStore(_session, Changes);
 
     public ChangeStore Changes => field ??= new ChangeStore(_session);
 

@@ -1,7 +1,6 @@
 using RubLab.Api.Http;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Scaling;
-using RubLab.Core.Catalogues;
 using RubLab.Storage;
 
 namespace RubLab.Api.Endpoints;
@@ -19,10 +18,10 @@ internal static class BatchSheetsEndpoints
         .Refuses()
         .TakesBody();
 
-    private static async Task<IResult> Post(HttpContext http, Catalogue catalogue, Database database, BatchSheetRequest request)
+    private static async Task<IResult> Post(HttpContext http, KitchenCatalogue kitchen, Database database, BatchSheetRequest request)
     {
         var lookup = await StoredFormulas.FetchAsync(request.Treatments, Caller.Of(http), database, http.RequestAborted);
-        var result = BatchSheets.Compute(request, catalogue, lookup);
+        var result = BatchSheets.Compute(request, kitchen.Catalogue, lookup);
         if (!result.IsGood)
         {
             return Problems.Of(result.Log);

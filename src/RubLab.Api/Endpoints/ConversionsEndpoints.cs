@@ -4,7 +4,6 @@ using RubLab.Api.Http;
 using RubLab.Contracts.Ingredients;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Quantities;
-using RubLab.Core.Catalogues;
 
 namespace RubLab.Api.Endpoints;
 
@@ -28,21 +27,21 @@ internal static class ConversionsEndpoints
     }
 
     private static IResult Get(
-        HttpContext http, Catalogue catalogue,
+        HttpContext http, KitchenCatalogue kitchen,
         [FromQuery] string? ingredient, [FromQuery] string? form, [FromQuery] string? mesh, [FromQuery] string? micrometres,
         [FromQuery] string? value, [FromQuery] string? unit, [FromQuery] string? to)
     {
         var amount = new QuantityRequest { Unit = unit, Value = Number(value) };
         var result = Conversions.Compute(
-            new ConversionItemRequest { Ingredient = ingredient, Form = form, Mesh = Number(mesh), Micrometres = Number(micrometres), Amount = amount, To = to }, catalogue, isQuery: true);
+            new ConversionItemRequest { Ingredient = ingredient, Form = form, Mesh = Number(mesh), Micrometres = Number(micrometres), Amount = amount, To = to }, kitchen.Catalogue, isQuery: true);
         return result.IsGood
-            ? Answers.Tagged(http, EntityTags.OfEdition(catalogue.Version), result.Value, RubLabJson.Default.ConversionResponse)
+            ? Answers.Tagged(http, kitchen.Tag, result.Value, RubLabJson.Default.ConversionResponse)
             : Problems.Of(result.Log);
     }
 
-    private static IResult Post(HttpContext http, Catalogue catalogue, ConversionsRequest request)
+    private static IResult Post(HttpContext http, KitchenCatalogue kitchen, ConversionsRequest request)
     {
-        var result = Conversions.Compute(request, catalogue);
+        var result = Conversions.Compute(request, kitchen.Catalogue);
         return result.IsGood
             ? Answers.Computed(http, result.Value, RubLabJson.Default.ConversionsResponse)
             : Problems.Of(result.Log);

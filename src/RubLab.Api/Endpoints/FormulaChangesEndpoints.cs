@@ -2,7 +2,6 @@ using RubLab.Api.Http;
 using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Scaling;
-using RubLab.Core.Catalogues;
 using RubLab.Storage;
 
 namespace RubLab.Api.Endpoints;
@@ -18,11 +17,11 @@ internal static class FormulaChangesEndpoints
         .Refuses()
         .TakesBody();
 
-    private static async Task<IResult> Post(HttpContext http, Catalogue catalogue, Database database, FormulaChangeRequest request)
+    private static async Task<IResult> Post(HttpContext http, KitchenCatalogue kitchen, Database database, FormulaChangeRequest request)
     {
         var named = new TreatmentRequest { FormulaId = request.FormulaId, Revision = request.Revision };
         var lookup = await StoredFormulas.FetchAsync([named], Caller.Of(http), database, http.RequestAborted);
-        var result = FormulaChanges.Compute(request, catalogue, lookup);
+        var result = FormulaChanges.Compute(request, kitchen.Catalogue, lookup);
         return result.IsGood
             ? Answers.ComputedShort(http, result.Value, RubLabJson.Default.FormulaChangeResponse)
             : Problems.Of(result.Log);

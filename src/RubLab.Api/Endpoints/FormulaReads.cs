@@ -36,7 +36,7 @@ internal static class FormulaReads
         return Answers.Tagged(http, tag, new ListResponse<FormulaSummary>(page, next), RubLabJson.Default.ListResponseFormulaSummary);
     }
 
-    public static async Task<IResult> Get(HttpContext http, Catalogue catalogue, Database database, string id)
+    public static async Task<IResult> Get(HttpContext http, KitchenCatalogue kitchen, Database database, string id)
     {
         await using var work = await database.BeginAsync(Intent.Read, http.RequestAborted);
         var caller = Caller.Of(http);
@@ -45,10 +45,9 @@ internal static class FormulaReads
             return Problems.Of(ProblemTypes.NotFound);
         }
 
-        var kitchen = await work.Kitchens.GetAsync(caller.KitchenId, http.RequestAborted);
         return Answers.Tagged(
-            http, EntityTags.OfFormula(stored.Revision, catalogue.Version, kitchen?.DensityRevision ?? 0),
-            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, catalogue),
+            http, EntityTags.OfFormula(stored.Revision, kitchen.Catalogue.Version, kitchen.DensityRevision),
+            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, kitchen.Catalogue),
             RubLabJson.Default.FormulaResponse);
     }
 
@@ -78,7 +77,7 @@ internal static class FormulaReads
         return Answers.Tagged(http, tag, new ListResponse<RevisionSummary>(page, next), RubLabJson.Default.ListResponseRevisionSummary);
     }
 
-    public static async Task<IResult> GetRevision(HttpContext http, Catalogue catalogue, Database database, string id, string revision)
+    public static async Task<IResult> GetRevision(HttpContext http, KitchenCatalogue kitchen, Database database, string id, string revision)
     {
         if (!long.TryParse(revision, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
         {
@@ -92,10 +91,9 @@ internal static class FormulaReads
             return Problems.Of(ProblemTypes.NotFound);
         }
 
-        var kitchen = await work.Kitchens.GetAsync(caller.KitchenId, http.RequestAborted);
         return Answers.Tagged(
-            http, EntityTags.OfFormula(stored.Revision, catalogue.Version, kitchen?.DensityRevision ?? 0),
-            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.CreatedAt, catalogue),
+            http, EntityTags.OfFormula(stored.Revision, kitchen.Catalogue.Version, kitchen.DensityRevision),
+            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.CreatedAt, kitchen.Catalogue),
             RubLabJson.Default.FormulaResponse);
     }
 

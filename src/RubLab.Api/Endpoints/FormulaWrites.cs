@@ -12,7 +12,7 @@ namespace RubLab.Api.Endpoints;
 /// <summary>Changing the formula library.</summary>
 internal static class FormulaWrites
 {
-    public static async Task<IResult> Create(HttpContext http, Catalogue catalogue, Database database, FormulaRequest request)
+    public static async Task<IResult> Create(HttpContext http, Catalogue catalogue, KitchenCatalogue kitchen, Database database, FormulaRequest request)
     {
         var check = FormulaAnswers.Check(request, catalogue);
         if (!check.IsGood)
@@ -36,7 +36,7 @@ internal static class FormulaWrites
         var draft = new FormulaContent(check.Value.Name, Vocabulary.Kinds[check.Value.Kind], document);
         var write = await work.Formulas.CreateAsync(caller.KitchenId, FormulaIds.For(check.Value.Name), draft, http.RequestAborted);
         var stored = write.Formula ?? throw new InvalidOperationException("A new id was taken.");
-        var answer = await AnswerAsync(work, caller, stored, catalogue, http.RequestAborted);
+        var answer = Answer(stored, kitchen);
         var location = $"/v1/formulas/{stored.Id}";
         if (key is not null)
         {
@@ -49,7 +49,7 @@ internal static class FormulaWrites
         return TypedResults.Json(answer.Body, RubLabJson.Default.FormulaResponse, statusCode: StatusCodes.Status201Created);
     }
 
-    public static async Task<IResult> Replace(HttpContext http, Catalogue catalogue, Database database, string id, FormulaRequest request)
+    public static async Task<IResult> Replace(HttpContext http, Catalogue catalogue, KitchenCatalogue kitchen, Database database, string id, FormulaRequest request)
     {
         var check = FormulaAnswers.Check(request, catalogue);
         if (!check.IsGood)
@@ -72,7 +72,7 @@ internal static class FormulaWrites
             return NotWritten(write);
         }
 
-        var answer = await AnswerAsync(work, caller, write.Formula, catalogue, http.RequestAborted);
+        var answer = Answer(write.Formula, kitchen);
         await work.CommitAsync(http.RequestAborted);
         http.Response.Headers.ETag = answer.Tag;
         return TypedResults.Json(answer.Body, RubLabJson.Default.FormulaResponse);
@@ -120,14 +120,9 @@ internal static class FormulaWrites
         ? Problems.Of(ProblemTypes.Stale, $"The formula is at revision {write.CurrentRevision} by now.")
         : Problems.Of(ProblemTypes.NotFound);
 
-    private static async Task<StoredAnswer> AnswerAsync(
-        UnitOfWork work, Caller caller, StoredFormula stored, Catalogue catalogue, CancellationToken cancellation)
-    {
-        var kitchen = await work.Kitchens.GetAsync(caller.KitchenId, cancellation);
-        return new StoredAnswer(
-            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, catalogue),
-            EntityTags.OfFormula(stored.Revision, catalogue.Version, kitchen?.DensityRevision ?? 0));
-    }
+    private static StoredAnswer Answer(StoredFormula stored, KitchenCatalogue kitchen) => new(
+        FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, kitchen.Catalogue),
+        EntityTags.OfFormula(stored.Revision, kitchen.Catalogue.Version, kitchen.DensityRevision));
 
     private static string Document(FormulaRequest request) => JsonSerializer.Serialize(request, RubLabJson.Default.FormulaRequest);
 }

@@ -1,7 +1,6 @@
 using RubLab.Api.Http;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Salt;
-using RubLab.Core.Catalogues;
 using RubLab.Storage;
 
 namespace RubLab.Api.Endpoints;
@@ -17,10 +16,10 @@ internal static class SaltChecksEndpoints
         .Refuses()
         .TakesBody();
 
-    private static async Task<IResult> Post(HttpContext http, Catalogue catalogue, Database database, SaltCheckRequest request)
+    private static async Task<IResult> Post(HttpContext http, KitchenCatalogue kitchen, Database database, SaltCheckRequest request)
     {
         var lookup = await StoredFormulas.FetchAsync(request.Treatments, Caller.Of(http), database, http.RequestAborted);
-        var result = SaltChecks.Compute(request, catalogue, lookup);
+        var result = SaltChecks.Compute(request, kitchen.Catalogue, lookup);
         return result.IsGood
             ? Answers.Computed(http, result.Value, RubLabJson.Default.SaltCheckResponse)
             : Problems.Of(result.Log);

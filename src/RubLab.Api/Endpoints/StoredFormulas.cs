@@ -16,7 +16,8 @@ internal static class StoredFormulas
         IReadOnlyList<TreatmentRequest?>? treatments, Caller caller, Database database, CancellationToken cancellation)
     {
         var named = treatments?
-            .Where(t => t?.FormulaId is { Length: <= FormulaIds.Longest })
+            // PostgreSQL cannot even be asked for text with a U+0000, and no id has one.
+            .Where(t => t?.FormulaId is { Length: <= FormulaIds.Longest } id && !id.Contains('\0', StringComparison.Ordinal))
             .Select(t => (Id: t!.FormulaId!, t.Revision))
             .Distinct()
             .Take(Core.Scaling.SheetRequest.MostTreatments)

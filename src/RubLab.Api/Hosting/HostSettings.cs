@@ -3,11 +3,11 @@ using System.Globalization;
 namespace RubLab.Api.Hosting;
 
 /// <summary>What the host is told.</summary>
-/// <param name="DataPath">The data file.</param>
+/// <param name="Data">The data file, or a PostgreSQL connection string, whose password is not to be shown.</param>
 /// <param name="Key">A key to accept; none when only stored keys, or none at all, open the server.</param>
 /// <param name="NewKeyName">Set to make a key of this name, print it and end.</param>
 /// <param name="RequestsPerSecond">How many requests one key may send, on average.</param>
-public sealed record HostSettings(string DataPath, string? Key, string? NewKeyName, int RequestsPerSecond)
+public sealed record HostSettings(string Data, string? Key, string? NewKeyName, int RequestsPerSecond)
 {
     public const string DefaultUrl = "http://127.0.0.1:5187";
 
@@ -15,7 +15,7 @@ public sealed record HostSettings(string DataPath, string? Key, string? NewKeyNa
     private const int ShortestKey = 20;
     private const int DefaultRequestsPerSecond = 50;
 
-    /// <summary>Reads <c>--data PATH</c> (or RUBLAB_DATA), RUBLAB_KEY, <c>--new-key NAME</c> and RUBLAB_RATE.</summary>
+    /// <summary>Reads <c>--data PATH-OR-CONNECTION-STRING</c> (or RUBLAB_DATA), RUBLAB_KEY, <c>--new-key NAME</c> and RUBLAB_RATE.</summary>
     /// <exception cref="SetupException">The key is too short, or the rate is no whole number above zero.</exception>
     public static HostSettings From(IConfiguration configuration)
     {

@@ -15,6 +15,9 @@ public static partial class EntityTags
     public static string OfFormula(long revision, string dataVersion, long densityRevision) =>
         string.Create(CultureInfo.InvariantCulture, $"\"r{revision}-{dataVersion}-d{densityRevision}\"");
 
+    /// <summary>The tag of something stored that nothing else enters into.</summary>
+    public static string OfRevision(long revision, string dataVersion) => OfFormula(revision, dataVersion, 0);
+
     /// <summary>Whether the sender already has this answer.</summary>
     public static bool IsHeld(HttpRequest request, string tag) =>
         EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var held)

@@ -27,7 +27,7 @@ public sealed partial class UnreadableRequests : IExceptionHandler
         BadHttpRequestException { StatusCode: StatusCodes.Status413PayloadTooLarge } => Problems.Of(ProblemTypes.TooLarge),
         BadHttpRequestException { StatusCode: StatusCodes.Status415UnsupportedMediaType } => Problems.Of(ProblemTypes.UnsupportedMediaType),
         BadHttpRequestException => Problems.Of(ProblemTypes.Unreadable, "", "unreadable", "The request could not be read: is there a JSON body?"),
-        BusyDatabaseException => Problems.Of(ProblemTypes.Unavailable),
+        BusyDatabaseException or UnreachableDatabaseException => Problems.Of(ProblemTypes.Unavailable),
         _ => null,
     };
 

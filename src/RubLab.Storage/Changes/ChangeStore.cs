@@ -13,10 +13,11 @@ public sealed class ChangeStore
     }
 
     /// <summary>The changes after a number, oldest first; 0 starts at the beginning.</summary>
-    public Task<IReadOnlyList<Change>> ListAsync(string kitchenId, long after, int limit, CancellationToken cancellation = default)
+    public async Task<IReadOnlyList<Change>> ListAsync(string kitchenId, long after, int limit, CancellationToken cancellation = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
-        return _session.ListAsync<ChangeRow, Change>(
+        await _session.HoldAsync(kitchenId, cancellation);
+        return await _session.ListAsync<ChangeRow, Change>(
             $"SELECT {ChangeRow.Columns} FROM changes WHERE kitchen_id = @kitchenId AND number > @after ORDER BY number LIMIT @limit",
             new { kitchenId, after, limit },
             row => row.ToChange(),

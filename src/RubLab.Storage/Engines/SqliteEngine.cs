@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Runtime.CompilerServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -7,7 +8,7 @@ using SQLitePCL;
 namespace RubLab.Storage.Engines;
 
 /// <summary>All that is SQLite's own: connections, pragmas, write locking and the folder of migrations.</summary>
-internal sealed class SqliteEngine : IDisposable
+internal sealed class SqliteEngine : Engine
 {
     /// <summary>The folder below Migrations.</summary>
     public const string Folder = "Sqlite";
@@ -16,8 +17,6 @@ internal sealed class SqliteEngine : IDisposable
     private static readonly ConditionalWeakTable<sqlite3, SqliteEngine> Prepared = [];
 
     private readonly string _connectionString;
-    private readonly TimeProvider _clock;
-    private readonly TimeSpan _patience;
 
     /// <summary>Writers of this process queue here without holding a thread; SQLite's own wait for the lock would.</summary>
     private readonly SemaphoreSlim _turn = new(1, 1);
@@ -26,10 +25,8 @@ internal sealed class SqliteEngine : IDisposable
     /// <param name="clock">Gives the time of all that is written.</param>
     /// <param name="patience">How long a writer waits for its turn, and then for the lock of another process.</param>
     public SqliteEngine(string path, TimeProvider clock, TimeSpan patience)
+        : base(path, clock, patience)
     {
-        Path = path;
-        _clock = clock;
-        _patience = patience;
         _connectionString = new SqliteConnectionStringBuilder
         {
             DataSource = path,
@@ -39,15 +36,14 @@ internal sealed class SqliteEngine : IDisposable
         }.ToString();
     }
 
-    public string Path { get; }
+    public override string? HoldKitchen => null;
 
-    /// <exception cref="BusyDatabaseException">Another writer held the lock for too long.</exception>
-    public async Task<Session> BeginAsync(Intent intent, CancellationToken cancellation)
+    public override async Task<Session> BeginAsync(Intent intent, CancellationToken cancellation)
     {
         var turn = intent == Intent.Write ? _turn : null;
-        if (turn is not null && !await turn.WaitAsync(_patience, cancellation))
+        if (turn is not null && !await turn.WaitAsync(Patience, cancellation))
         {
-            throw new BusyDatabaseException(Path, _patience);
+            throw new BusyDatabaseException(Location, Patience);
         }
 
         SqliteConnection? connection = null;
@@ -57,23 +53,31 @@ internal sealed class SqliteEngine : IDisposable
 
             // Immediate takes the write lock now: a lock taken at the first write could fail on a snapshot grown old.
             var transaction = connection.BeginTransaction(deferred: intent == Intent.Read);
-            return new Session(connection, transaction, intent, _clock.GetUtcNow(), turn);
+            return new Session(this, connection, transaction, intent, turn);
         }
         catch (Exception fault)
         {
             connection?.Dispose();
             turn?.Release();
-            if (fault is SqliteException { SqliteErrorCode: raw.SQLITE_BUSY or raw.SQLITE_LOCKED })
+            if (fault is SqliteException sqlite && Refusal(sqlite) is { } refusal)
             {
-                throw new BusyDatabaseException(Path, _patience, fault);
+                throw refusal;
             }
 
             throw;
         }
     }
 
+    /// <summary>The write lock is on the whole file.</summary>
+    public override Task<Session> BeginMigrationAsync(CancellationToken cancellation) => BeginAsync(Intent.Write, cancellation);
+
+    public override StorageException? Refusal(DbException fault) =>
+        fault is SqliteException { SqliteErrorCode: raw.SQLITE_BUSY or raw.SQLITE_LOCKED }
+            ? new BusyDatabaseException(Location, Patience, fault)
+            : null;
+
     /// <summary>Closes the idle connections, so that the file is whole in one piece and may be moved.</summary>
-    public void Dispose()
+    public override void Dispose()
     {
         using var connection = new SqliteConnection(_connectionString);
         SqliteConnection.ClearPool(connection);
@@ -102,7 +106,7 @@ internal sealed class SqliteEngine : IDisposable
 
     private void Prepare(SqliteConnection connection)
     {
-        connection.Execute($"PRAGMA busy_timeout = {(long)_patience.TotalMilliseconds};");
+        connection.Execute($"PRAGMA busy_timeout = {(long)Patience.TotalMilliseconds};");
         var mode = connection.ExecuteScalar<string>("PRAGMA journal_mode = WAL;");
         if (mode != "wal")
         {

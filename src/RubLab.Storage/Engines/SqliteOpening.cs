@@ -73,10 +73,10 @@ internal static class SqliteOpening
             raw.SQLITE_NOTADB => new UnreadableDatabaseException(path, "it is not a SQLite database.", fault),
             raw.SQLITE_CORRUPT => new UnreadableDatabaseException(path, "it is damaged or cut short.", fault),
             raw.SQLITE_BUSY or raw.SQLITE_LOCKED => new BusyDatabaseException(path, patience, fault),
-            raw.SQLITE_CANTOPEN or raw.SQLITE_IOERR or raw.SQLITE_PERM or raw.SQLITE_READONLY or raw.SQLITE_FULL => new UnreachableDatabaseException(path, fault),
+            raw.SQLITE_CANTOPEN or raw.SQLITE_IOERR or raw.SQLITE_PERM or raw.SQLITE_READONLY or raw.SQLITE_FULL => new UnreachableDatabaseException(path, fault.Message, fault),
             _ => null,
         },
-        IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException => new UnreachableDatabaseException(path, fault),
+        IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException => new UnreachableDatabaseException(path, fault.Message, fault),
         _ => null,
     };
 }

@@ -23,6 +23,7 @@ public sealed class FormulaStore
     {
         ArgumentException.ThrowIfNullOrEmpty(id);
         ArgumentNullException.ThrowIfNull(draft);
+        await _session.HoldAsync(kitchenId, cancellation);
         var row = await _session.WriteReturningAsync<FormulaRow>(
             FormulaSql.Create,
             new { kitchenId, id, draft.Name, nameKey = KeyOf(draft.Name), draft.Kind, draft.Document, _session.Now },
@@ -35,6 +36,7 @@ public sealed class FormulaStore
     /// <summary>The formula; null if there is none or it was deleted.</summary>
     public async Task<StoredFormula?> GetAsync(string kitchenId, string id, CancellationToken cancellation = default)
     {
+        await _session.HoldAsync(kitchenId, cancellation);
         var row = await _session.FirstAsync<FormulaRow>(FormulaSql.Get, new { kitchenId, id }, cancellation);
         return row?.ToFormula();
     }
@@ -44,6 +46,7 @@ public sealed class FormulaStore
         string kitchenId, string id, long expectedRevision, FormulaContent draft, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(draft);
+        await _session.HoldAsync(kitchenId, cancellation);
         var row = await _session.WriteReturningAsync<FormulaRow>(
             FormulaSql.Replace,
             new { kitchenId, id, expectedRevision, draft.Name, nameKey = KeyOf(draft.Name), draft.Kind, draft.Document, _session.Now },
@@ -56,6 +59,7 @@ public sealed class FormulaStore
     /// <summary>Written if the formula is still at the revision the caller saw, else Missing or Stale. Its revisions stay readable.</summary>
     public async Task<FormulaWrite> DeleteAsync(string kitchenId, string id, long expectedRevision, CancellationToken cancellation = default)
     {
+        await _session.HoldAsync(kitchenId, cancellation);
         var row = await _session.WriteReturningAsync<FormulaRow>(
             FormulaSql.Delete, new { kitchenId, id, expectedRevision, _session.Now }, cancellation);
         if (row is null)
@@ -73,11 +77,12 @@ public sealed class FormulaStore
     /// <param name="after">Where the page before ended; null for the first.</param>
     /// <param name="kind">Only this kind; null for all.</param>
     /// <param name="cancellation">Stops the query.</param>
-    public Task<IReadOnlyList<StoredFormula>> ListAsync(
+    public async Task<IReadOnlyList<StoredFormula>> ListAsync(
         string kitchenId, int limit, FormulaPosition? after = null, string? kind = null, CancellationToken cancellation = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
-        return _session.ListAsync<FormulaRow, StoredFormula>(
+        await _session.HoldAsync(kitchenId, cancellation);
+        return await _session.ListAsync<FormulaRow, StoredFormula>(
             FormulaSql.List(kind is not null, after is not null),
             new { kitchenId, kind, nameKey = after is null ? null : KeyOf(after.Name), id = after?.Id, limit },
             row => row.ToFormula(),
@@ -85,16 +90,18 @@ public sealed class FormulaStore
     }
 
     /// <summary>From the oldest on, those of a deleted formula too; empty if the id was never used.</summary>
-    public Task<IReadOnlyList<FormulaRevision>> ListRevisionsAsync(
+    public async Task<IReadOnlyList<FormulaRevision>> ListRevisionsAsync(
         string kitchenId, string id, int limit, long after = 0, CancellationToken cancellation = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
-        return _session.ListAsync<FormulaRevisionRow, FormulaRevision>(
+        await _session.HoldAsync(kitchenId, cancellation);
+        return await _session.ListAsync<FormulaRevisionRow, FormulaRevision>(
             FormulaSql.ListRevisions, new { kitchenId, id, limit, after }, row => row.ToRevision(), cancellation);
     }
 
     public async Task<FormulaRevision?> GetRevisionAsync(string kitchenId, string id, long revision, CancellationToken cancellation = default)
     {
+        await _session.HoldAsync(kitchenId, cancellation);
         var row = await _session.FirstAsync<FormulaRevisionRow>(FormulaSql.GetRevision, new { kitchenId, id, revision }, cancellation);
         return row?.ToRevision();
     }

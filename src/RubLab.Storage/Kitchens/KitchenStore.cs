@@ -26,6 +26,7 @@ public sealed class KitchenStore
 
     public async Task<Kitchen?> GetAsync(string id, CancellationToken cancellation = default)
     {
+        await _session.HoldAsync(id, cancellation);
         var row = await _session.FirstAsync<KitchenRow>($"SELECT {KitchenRow.Columns} FROM kitchens WHERE id = @id", new { id }, cancellation);
         return row?.ToKitchen();
     }
@@ -35,6 +36,7 @@ public sealed class KitchenStore
     public async Task<bool> ClaimExamplesAsync(string id, string edition, CancellationToken cancellation = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(edition);
+        await _session.HoldAsync(id, cancellation);
         return await _session.WriteAsync(
             "UPDATE kitchens SET examples_edition = @edition WHERE id = @id AND examples_edition IS NULL",
             new { id, edition },

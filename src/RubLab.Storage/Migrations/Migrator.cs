@@ -11,23 +11,23 @@ internal static class Migrator
     /// <param name="migrations">The ledger, then every step.</param>
     /// <param name="cancellation">Stops between two steps.</param>
     /// <exception cref="NewerDatabaseException">The database is past the last step.</exception>
-    public static async Task ApplyAsync(SqliteEngine engine, IReadOnlyList<Migration> migrations, CancellationToken cancellation)
+    public static async Task ApplyAsync(Engine engine, IReadOnlyList<Migration> migrations, CancellationToken cancellation)
     {
         while (await ApplyNextAsync(engine, migrations, cancellation))
         {
         }
     }
 
-    private static async Task<bool> ApplyNextAsync(SqliteEngine engine, IReadOnlyList<Migration> migrations, CancellationToken cancellation)
+    private static async Task<bool> ApplyNextAsync(Engine engine, IReadOnlyList<Migration> migrations, CancellationToken cancellation)
     {
-        // The number is read under the write lock: another process may have migrated while this one waited.
-        await using var session = await engine.BeginAsync(Intent.Write, cancellation);
+        // The number is read under the lock: another process may have migrated while this one waited.
+        await using var session = await engine.BeginMigrationAsync(cancellation);
         await session.WriteAsync(migrations[0].Sql, null, cancellation);
         var applied = await session.NumberAsync("SELECT MAX(number) FROM schema_migrations", null, cancellation);
         var newest = migrations[^1].Number;
         if (applied > newest)
         {
-            throw new NewerDatabaseException(engine.Path, applied, newest);
+            throw new NewerDatabaseException(engine.Location, applied, newest);
         }
 
         if (applied == newest)

@@ -1,10 +1,10 @@
 namespace RubLab.Storage.Refusals;
 
-/// <summary>The path cannot be created, opened or written.</summary>
+/// <summary>The file cannot be created, opened or written, or the PostgreSQL server does not answer or does not let us in.</summary>
 public sealed class UnreachableDatabaseException : StorageException
 {
-    internal UnreachableDatabaseException(string path, Exception cause)
-        : base(path, $"The database {path} cannot be opened or created: {cause.Message}", cause)
+    internal UnreachableDatabaseException(string location, string reason, Exception? cause)
+        : base(location, $"The database {location} cannot be opened or created: {reason}", cause)
     {
     }
 }

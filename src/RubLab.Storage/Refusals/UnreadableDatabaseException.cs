@@ -1,10 +1,10 @@
 namespace RubLab.Storage.Refusals;
 
-/// <summary>The file is not a SQLite database, is damaged, or belongs to another program; it is left untouched.</summary>
+/// <summary>The database is damaged, no SQLite file, or belongs to another program; it is left untouched.</summary>
 public sealed class UnreadableDatabaseException : StorageException
 {
-    internal UnreadableDatabaseException(string path, string reason, Exception? cause = null)
-        : base(path, $"The file {path} cannot be used as a database and was left as it is: {reason}", cause)
+    internal UnreadableDatabaseException(string location, string reason, Exception? cause = null)
+        : base(location, $"{location} cannot be used as a database and was left as it is: {reason}", cause)
     {
     }
 }

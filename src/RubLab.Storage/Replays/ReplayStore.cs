@@ -14,6 +14,7 @@ public sealed class ReplayStore
 
     public async Task<Replay?> FindAsync(string kitchenId, string key, CancellationToken cancellation = default)
     {
+        await _session.HoldAsync(kitchenId, cancellation);
         var row = await _session.FirstAsync<ReplayRow>(
             $"SELECT {ReplayRow.Columns} FROM replays WHERE kitchen_id = @kitchenId AND idempotency_key = @key",
             new { kitchenId, key },
@@ -27,6 +28,7 @@ public sealed class ReplayStore
     {
         ArgumentException.ThrowIfNullOrEmpty(key);
         ArgumentNullException.ThrowIfNull(answer);
+        await _session.HoldAsync(kitchenId, cancellation);
         return await _session.WriteAsync(
             """
             INSERT INTO replays (kitchen_id, idempotency_key, request_hash, status, headers, body, created_at)

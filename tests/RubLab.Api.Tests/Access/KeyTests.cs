@@ -1,13 +1,14 @@
 using System.Net;
 using RubLab.Api.Hosting;
+using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
 using RubLab.Storage;
 
 namespace RubLab.Api.Tests.Access;
 
-public sealed class KeyTests(Server server) : IClassFixture<Server>
+public class KeyTests(Server server) : IClassFixture<Server>
 {
-    [Theory]
+    [EngineTheory]
     [InlineData("Bearer rubk_wrong")]
     [InlineData("Bearer ")]
     [InlineData("Bearer")]
@@ -23,7 +24,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
         }
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_works_whatever_the_case_of_the_scheme()
     {
         var key = await server.IssueKeyAsync(LocalKitchen.Id, "read");
@@ -31,7 +32,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
         (await server.GetAsync("/v1/formulas", ("Authorization", "bearer " + key))).Succeeded();
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_with_one_letter_changed_is_a_wrong_key()
     {
         var key = await server.IssueKeyAsync(LocalKitchen.Id, "read");
@@ -42,7 +43,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
             await server.GetAsync("/v1/formulas", Bearer(key), Bearer(key)), HttpStatusCode.Unauthorized);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_read_only_key_reads_and_computes_but_cannot_write()
     {
         var key = Bearer(await server.IssueKeyAsync(LocalKitchen.Id, "read"));
@@ -65,7 +66,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
         Assert.Equal(before, await server.StoredAsync());
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_without_the_scope_to_read_gets_nothing()
     {
         var key = Bearer(await server.IssueKeyAsync(LocalKitchen.Id, "write"));
@@ -74,7 +75,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
         await server.RefusedAsync(await server.PostAsync("/v1/formulas", Bodies.Formula, key), HttpStatusCode.Forbidden);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_that_asks_too_often_is_told_when_to_come_back_and_no_other_is()
     {
         var busy = Bearer(await server.IssueKeyAsync(LocalKitchen.Id, "read"));
@@ -90,7 +91,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
         (await server.GetAsync("/v1/cuts/beef-brisket")).Succeeded();
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_revoked_key_is_refused()
     {
         var plain = await server.IssueKeyAsync(LocalKitchen.Id, "read");
@@ -105,7 +106,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
         await server.RefusedAsync(await server.GetAsync("/v1/formulas", Bearer(plain)), HttpStatusCode.Unauthorized);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_of_another_kitchen_sees_and_changes_only_its_own()
     {
         var key = Bearer(await server.IssueKeyAsync("quay", "read", "write"));
@@ -135,7 +136,7 @@ public sealed class KeyTests(Server server) : IClassFixture<Server>
         Assert.Equal(before, await server.StoredAsync());
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_sheet_cannot_use_the_formula_of_another_kitchen()
     {
         var key = Bearer(await server.IssueKeyAsync("jetty", "read", "write"));

@@ -1,12 +1,13 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
 
 namespace RubLab.Api.Tests.Formulas;
 
-public sealed class ChangeTests(Server server) : IClassFixture<Server>
+public class ChangeTests(Server server) : IClassFixture<Server>
 {
-    [Fact]
+    [EngineFact]
     public async Task Changes_are_numbered_without_gap_and_a_deletion_stays_as_a_tombstone()
     {
         var last = (long)(await server.GetAsync("/v1/changes")).Succeeded().Json["last"]!;
@@ -26,7 +27,7 @@ public sealed class ChangeTests(Server server) : IClassFixture<Server>
         Assert.All(items, i => Assert.Matches(@"^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$", (string)i!["at"]!));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task The_feed_gives_200_at_a_time_and_ends_with_an_empty_page()
     {
         var key = ("Authorization", "Bearer " + await server.IssueKeyAsync("busy", "read", "write"));
@@ -54,7 +55,7 @@ public sealed class ChangeTests(Server server) : IClassFixture<Server>
         Assert.Equal(Enumerable.Range(1, 405), pages.SelectMany(p => p).Select(i => (int)i!["number"]!));
     }
 
-    [Theory]
+    [EngineTheory]
     [InlineData("-1")]
     [InlineData("abc")]
     [InlineData("")]

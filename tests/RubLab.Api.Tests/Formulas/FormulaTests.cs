@@ -1,12 +1,13 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
 
 namespace RubLab.Api.Tests.Formulas;
 
-public sealed class FormulaTests(Server server) : IClassFixture<Server>
+public class FormulaTests(Server server) : IClassFixture<Server>
 {
-    [Fact]
+    [EngineFact]
     public async Task A_created_formula_is_where_the_answer_says_it_is()
     {
         var created = (await server.PostAsync("/v1/formulas", Bodies.Formula)).Succeeded(HttpStatusCode.Created);
@@ -19,7 +20,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
         Assert.Equal(1, (int)read.Json["revision"]!);
     }
 
-    [Theory]
+    [EngineTheory]
     [InlineData(Bodies.Formula)]
     [InlineData(Bodies.Card)]
     public async Task A_formula_is_read_back_as_it_was_authored(string body)
@@ -29,7 +30,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
         AssertHolds(JsonNode.Parse(body)!, (await server.GetAsync(created.Header("Location")!)).Succeeded().Json, "");
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Lines_come_with_ratio_share_and_density_and_the_formula_with_its_salt()
     {
         var formula = (await server.PostAsync("/v1/formulas", Bodies.Formula)).Succeeded(HttpStatusCode.Created).Json;
@@ -45,7 +46,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
         Assert.Equal("%", (string)formula["saltShare"]!["unit"]!);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_card_in_cups_reads_back_with_bands()
     {
         var formula = (await server.PostAsync("/v1/formulas", Bodies.Card)).Succeeded(HttpStatusCode.Created).Json;
@@ -60,7 +61,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
         Assert.Contains("density-spread", formula["findings"]!.AsArray().Select(f => (string)f!["code"]!));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_replaced_formula_has_the_next_revision_another_tag_and_the_new_content()
     {
         var created = (await server.PostAsync("/v1/formulas", Bodies.Formula)).Succeeded(HttpStatusCode.Created);
@@ -75,7 +76,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
         Assert.Equal((replaced.Tag, replaced.Text), (read.Tag, read.Text));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_deleted_formula_is_gone_from_its_path_and_from_the_list()
     {
         var created = (await server.PostAsync("/v1/formulas", Bodies.Formula)).Succeeded(HttpStatusCode.Created);
@@ -92,7 +93,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
         await server.RefusedAsync(await server.DeleteAsync(location, ("If-Match", created.Tag!)), HttpStatusCode.NotFound);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Revisions_never_change_and_outlive_their_formula()
     {
         var created = (await server.PostAsync("/v1/formulas", Bodies.Formula)).Succeeded(HttpStatusCode.Created);
@@ -112,7 +113,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
         }
     }
 
-    [Theory]
+    [EngineTheory]
     [InlineData("/v1/formulas/none")]
     [InlineData("/v1/formulas/none/revisions")]
     [InlineData("/v1/formulas/none/revisions/1")]
@@ -124,7 +125,7 @@ public sealed class FormulaTests(Server server) : IClassFixture<Server>
     public async Task What_is_not_there_is_not_found(string path) =>
         await server.RefusedAsync(await server.GetAsync(path), HttpStatusCode.NotFound);
 
-    [Fact]
+    [EngineFact]
     public async Task A_name_in_another_script_makes_a_formula_that_can_be_read()
     {
         var body = Bodies.Formula.Replace("Lockside pork rub", "ΑΛΑΤΙ 🍖 塩 Épice/…", StringComparison.Ordinal);

@@ -1,13 +1,14 @@
 using System.Net;
+using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
 
 namespace RubLab.Api.Tests.Formulas;
 
-public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
+public class IdempotencyTests(Server server) : IClassFixture<Server>
 {
     private const string Header = "Idempotency-Key";
 
-    [Fact]
+    [EngineFact]
     public async Task A_create_sent_twice_is_done_once_and_answered_alike()
     {
         var key = NewKey();
@@ -26,7 +27,7 @@ public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
         Assert.Equal(before, await server.StoredAsync());
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Creates_sent_at_once_with_one_key_store_one_formula()
     {
         var key = NewKey();
@@ -37,7 +38,7 @@ public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
         Assert.Single(answers.Select(a => a.Text).Distinct());
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Without_a_key_or_with_another_a_create_is_done_again()
     {
         var ids = new HashSet<string>();
@@ -50,7 +51,7 @@ public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
         Assert.Equal(4, ids.Count);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_used_for_another_body_is_refused_and_nothing_stored()
     {
         var key = NewKey();
@@ -63,7 +64,7 @@ public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
         Assert.Equal(before, await server.StoredAsync());
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_refused_create_does_not_use_its_key_up()
     {
         var key = NewKey();
@@ -73,7 +74,7 @@ public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
         (await server.PostAsync("/v1/formulas", Bodies.Formula, (Header, key))).Succeeded(HttpStatusCode.Created);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_of_one_kitchen_says_nothing_to_another()
     {
         var key = NewKey();
@@ -85,7 +86,7 @@ public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
         Assert.NotEqual(first.Text, second.Text);
     }
 
-    [Theory]
+    [EngineTheory]
     [InlineData("")]
     [InlineData("two words")]
     [InlineData("x201")]
@@ -100,7 +101,7 @@ public sealed class IdempotencyTests(Server server) : IClassFixture<Server>
         Assert.Equal(before, await server.StoredAsync());
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_key_of_200_characters_is_a_key() =>
         (await server.PostAsync("/v1/formulas", Bodies.Formula, (Header, new string('x', 200)))).Succeeded(HttpStatusCode.Created);
 

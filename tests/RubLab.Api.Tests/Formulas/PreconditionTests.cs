@@ -1,11 +1,12 @@
 using System.Net;
+using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
 
 namespace RubLab.Api.Tests.Formulas;
 
-public sealed class PreconditionTests(Server server) : IClassFixture<Server>
+public class PreconditionTests(Server server) : IClassFixture<Server>
 {
-    [Fact]
+    [EngineFact]
     public async Task Without_if_match_nothing_is_replaced_or_deleted()
     {
         var location = await CreateAsync();
@@ -17,7 +18,7 @@ public sealed class PreconditionTests(Server server) : IClassFixture<Server>
         Assert.Equal(before, await server.StoredAsync());
     }
 
-    [Theory]
+    [EngineTheory]
     [InlineData("\"r2-2026.1-d0\"")]
     [InlineData("\"r0-2026.1-d0\"")]
     [InlineData("W/\"r1-2026.1-d0\"")]
@@ -45,7 +46,7 @@ public sealed class PreconditionTests(Server server) : IClassFixture<Server>
         Assert.Equal(before, await server.StoredAsync());
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_star_means_whichever_revision_there_is()
     {
         var location = await CreateAsync();
@@ -55,7 +56,7 @@ public sealed class PreconditionTests(Server server) : IClassFixture<Server>
         await server.RefusedAsync(await server.DeleteAsync(location, ("If-Match", "*")), HttpStatusCode.NotFound);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_stale_tag_is_told_which_revision_there_is_by_now()
     {
         var location = await CreateAsync();
@@ -68,7 +69,7 @@ public sealed class PreconditionTests(Server server) : IClassFixture<Server>
         Assert.Contains("revision 2", (string)late.Json["detail"]!, StringComparison.Ordinal);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Of_replaces_at_once_with_one_tag_exactly_one_wins()
     {
         var location = await CreateAsync();
@@ -83,7 +84,7 @@ public sealed class PreconditionTests(Server server) : IClassFixture<Server>
         Assert.Equal(2, (await server.GetAsync(location + "/revisions")).Succeeded().Json["items"]!.AsArray().Count);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_replace_and_a_delete_at_once_leave_one_of_the_two()
     {
         var location = await CreateAsync();

@@ -10,38 +10,47 @@ using RubLab.Storage;
 
 namespace RubLab.Api.Tests.Hosting;
 
-/// <summary>A running server with a store of its own, and ways to ask it.</summary>
-public sealed class Server : IAsyncLifetime, IDisposable
+/// <summary>A server with a store of its own, running from the first question on, and ways to ask it.</summary>
+public class Server : IAsyncLifetime, IDisposable
 {
     private readonly TemporaryDirectory _directory = new();
-    private readonly ServerFactory _factory;
+    private readonly Lazy<ServerFactory> _factory;
     private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false });
 
     public Server()
     {
-        _factory = new ServerFactory(_directory.At("kitchen", "rublab.db"));
+        _factory = new Lazy<ServerFactory>(() =>
+        {
+            var factory = new ServerFactory(Data);
+            factory.StartServer();
+            return factory;
+        });
     }
 
     /// <summary>Scheme, host and port, without a slash at the end.</summary>
-    public string Address { get; private set; } = "";
+    public string Address => _factory.Value.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
 
-    public Database Database => _factory.Services.GetRequiredService<Database>();
+    public Database Database => _factory.Value.Services.GetRequiredService<Database>();
 
-    public Task InitializeAsync()
-    {
-        _factory.StartServer();
-        Address = _factory.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
-        return Task.CompletedTask;
-    }
+    /// <summary>Where its store is.</summary>
+    protected virtual string Data => _directory.At("kitchen", "rublab.db");
+
+    public virtual Task InitializeAsync() => Task.CompletedTask;
 
     // Called before Dispose.
-    async Task IAsyncLifetime.DisposeAsync() => await _factory.DisposeAsync();
+    public virtual async Task DisposeAsync()
+    {
+        if (_factory.IsValueCreated)
+        {
+            await _factory.Value.DisposeAsync();
+        }
+    }
 
     public void Dispose()
     {
-        _factory.Dispose();
         _client.Dispose();
         _directory.Dispose();
+        GC.SuppressFinalize(this);
     }
 
     public Task<Answer> GetAsync(string path, params (string Name, string Value)[] headers) =>

@@ -1,18 +1,19 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
 using RubLab.Storage;
 using RubLab.Storage.Formulas;
 
 namespace RubLab.Api.Tests.Listing;
 
-public sealed class PagingTests(Server server) : IClassFixture<Server>
+public class PagingTests(Server server) : IClassFixture<Server>
 {
     private static readonly string[] Paths = ["/v1/sources", "/v1/ingredients", "/v1/cuts", "/v1/formulas", "/v1/formulas/lockside-pork-rub/revisions"];
 
     public static TheoryData<string> Lists => new(Paths);
 
-    [Theory]
+    [EngineTheory]
     [MemberData(nameof(Lists))]
     public async Task Small_pages_give_the_whole_list_once_and_in_order(string path)
     {
@@ -35,7 +36,7 @@ public sealed class PagingTests(Server server) : IClassFixture<Server>
         Assert.Equal(whole["items"]!.AsArray().Select(Text), paged);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Fifty_items_make_a_page_when_nothing_is_said()
     {
         var key = await server.IssueKeyAsync("large", "read");
@@ -55,7 +56,7 @@ public sealed class PagingTests(Server server) : IClassFixture<Server>
         Assert.NotNull(page["next"]);
     }
 
-    [Theory]
+    [EngineTheory]
     [InlineData("0")]
     [InlineData("201")]
     [InlineData("-1")]
@@ -74,7 +75,7 @@ public sealed class PagingTests(Server server) : IClassFixture<Server>
         }
     }
 
-    [Theory]
+    [EngineTheory]
     [InlineData("")]
     [InlineData("x")]
     [InlineData("****")]
@@ -89,7 +90,7 @@ public sealed class PagingTests(Server server) : IClassFixture<Server>
         }
     }
 
-    [Theory]
+    [EngineTheory]
     [MemberData(nameof(Lists))]
     public async Task A_cursor_with_any_letter_changed_is_refused(string path)
     {
@@ -104,7 +105,7 @@ public sealed class PagingTests(Server server) : IClassFixture<Server>
         }
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_cursor_of_another_list_is_refused()
     {
         await ReviseAsync();
@@ -120,7 +121,7 @@ public sealed class PagingTests(Server server) : IClassFixture<Server>
         }
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Both_faults_of_a_list_query_are_named_at_once()
     {
         var errors = await server.RefusedAsync(await server.GetAsync("/v1/cuts?limit=0&cursor=x"), HttpStatusCode.UnprocessableEntity);

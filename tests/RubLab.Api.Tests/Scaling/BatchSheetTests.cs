@@ -1,14 +1,15 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
 
 namespace RubLab.Api.Tests.Scaling;
 
-public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
+public class BatchSheetTests(Server server) : IClassFixture<Server>
 {
     private const string Path = "/v1/batch-sheets";
 
-    [Fact]
+    [EngineFact]
     public async Task The_body_of_the_contract_gives_the_answer_of_the_contract()
     {
         var sheet = (await server.PostAsync(Path, Bodies.Sheet)).Succeeded().Json;
@@ -26,7 +27,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         Assert.IsType<JsonArray>(sheet["cautions"]);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task The_lines_of_the_contract_run_up_to_what_is_mixed()
     {
         var lines = (await server.PostAsync(Path, Bodies.Sheet)).Succeeded().Json["treatments"]![0]!["lines"]!;
@@ -40,7 +41,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         Assert.Equal(["text", "low", "high", "unit", "roundingError"], lines[0]!["spoon"]!.AsObject().Select(m => m.Key));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task The_pieces_of_the_contract_are_numbered_and_sum_to_what_goes_on()
     {
         var treatment = (await server.PostAsync(Path, Bodies.Sheet)).Succeeded().Json["treatments"]![0]!;
@@ -51,7 +52,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         Assert.Equal(291m, pieces.Sum(p => (decimal)p!["amount"]!["value"]!));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task The_ledgers_of_the_contract_are_those_of_the_contract()
     {
         var salt = (await server.PostAsync(Path, Bodies.Sheet)).Succeeded().Json["salt"]!.AsArray();
@@ -66,7 +67,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         AssertJson("""{"low":0,"typical":0,"high":0,"unit":"g/kg"}""", salt[1]!["ledger"]!["saltPerKgGreen"]);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Checks_carry_every_member_of_the_contract()
     {
         var checks = (await server.PostAsync(Path, Bodies.Sheet)).Succeeded().Json["salt"]![0]!["ledger"]!["checks"]!.AsArray();
@@ -80,7 +81,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         });
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_label_comes_back_on_its_piece()
     {
         var body = Bodies.Sheet.Replace("""["shoulders"]""", """["legs"]""", StringComparison.Ordinal);
@@ -91,7 +92,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         Assert.Equal([null, "blue tag"], pieces.Select(p => (string?)p!["label"]));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Pieces_none_leaves_the_pieces_out_and_changes_nothing_else()
     {
         var all = (await server.PostAsync(Path, Bodies.Sheet)).Succeeded().Json;
@@ -101,7 +102,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         Assert.True(JsonNode.DeepEquals(all, none));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_check_answers_with_the_ledgers_and_nothing_to_weigh()
     {
         var sheet = (await server.PostAsync(Path, Bodies.Sheet)).Succeeded().Json;
@@ -111,7 +112,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         Assert.True(JsonNode.DeepEquals(sheet["salt"], check["salt"]));
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_purchase_weight_without_trim_plans_and_does_not_weigh()
     {
         var body = Bodies.Sheet.Replace(""","trimLoss":{"value":8,"unit":"%"}""", "", StringComparison.Ordinal);
@@ -119,7 +120,7 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         Assert.Equal("planned", (string)(await server.PostAsync(Path, body)).Succeeded().Json["status"]!);
     }
 
-    [Fact]
+    [EngineFact]
     public async Task A_stored_formula_gives_the_sheet_of_the_same_formula_inline()
     {
         var id = (string)(await server.PostAsync("/v1/formulas", Bodies.Formula)).Succeeded(HttpStatusCode.Created).Json["id"]!;
@@ -133,16 +134,20 @@ public sealed class BatchSheetTests(Server server) : IClassFixture<Server>
         AssertJson("""{"value":146,"unit":"g"}""", (await server.PostAsync(Path, latest)).Succeeded().Json["treatments"]![0]!["onMeat"]);
     }
 
-    [Fact]
-    public async Task A_formula_that_is_not_stored_is_named_where_it_stands()
+    [EngineTheory]
+    [InlineData("no-such-formula", "unknown-formula")]
+    [InlineData("", "bad-id")]
+    [InlineData("lockside-pork-rub\\u0000", "bad-id")]
+    [InlineData("'; DROP TABLE formulas; --", "bad-id")]
+    public async Task A_formula_that_is_not_stored_is_named_where_it_stands(string id, string code)
     {
-        const string Body = """{"pile":[{"cut":"beef-brisket","count":1,"weightEach":{"value":5,"unit":"kg"}}],"treatments":[{"formulaId":"no-such-formula"}]}""";
+        var body = $$$"""{"pile":[{"cut":"beef-brisket","count":1,"weightEach":{"value":5,"unit":"kg"}}],"treatments":[{"formulaId":"{{{id}}}"}]}""";
 
         await server.RefusedAsync(
-            await server.PostAsync(Path, Body), HttpStatusCode.UnprocessableEntity, "unknown-formula", "/treatments/0/formulaId");
+            await server.PostAsync(Path, body), HttpStatusCode.UnprocessableEntity, code, "/treatments/0/formulaId");
     }
 
-    [Fact]
+    [EngineFact]
     public async Task Every_broken_rule_is_named_at_once()
     {
         const string Body = """

@@ -15,7 +15,7 @@ public sealed class RefusedDataTests : IDisposable
     [Fact]
     public async Task A_file_of_a_newer_version_is_refused_and_not_a_byte_of_it_changed()
     {
-        await using (await Database.OpenSqliteAsync(Data, TimeProvider.System))
+        await using (await Database.OpenAsync(Data, TimeProvider.System))
         {
         }
 

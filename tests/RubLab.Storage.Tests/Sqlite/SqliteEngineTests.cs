@@ -62,7 +62,7 @@ public sealed class SqliteEngineTests : IDisposable
     public async Task Neither_a_plain_key_nor_a_part_of_it_is_in_the_file()
     {
         string plainKey;
-        await using (var database = await Database.OpenSqliteAsync(FilePath, TimeProvider.System))
+        await using (var database = await Database.OpenAsync(FilePath, TimeProvider.System))
         {
             await using var work = await database.BeginAsync(Intent.Write);
             await work.Kitchens.EnsureAsync("quay", "Quay kitchen");

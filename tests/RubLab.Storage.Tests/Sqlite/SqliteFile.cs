@@ -10,7 +10,7 @@ internal static class SqliteFile
     /// <summary>A closed database with one kitchen and some formulas, several pages long.</summary>
     public static async Task WriteAsync(string path)
     {
-        await using var database = await Database.OpenSqliteAsync(path, TimeProvider.System);
+        await using var database = await Database.OpenAsync(path, TimeProvider.System);
         await FillAsync(database);
     }
 

@@ -10,7 +10,7 @@ public sealed class SqliteFreshDatabase : FreshDatabase
 
     private string Path => (_directory ??= new TemporaryDirectory()).At("rublab.db");
 
-    public override Task<Database> OpenAsync() => Database.OpenSqliteAsync(Path, Clock);
+    public override Task<Database> OpenAsync() => Database.OpenAsync(Path, Clock);
 
     public override async Task ExecuteAsync(string sql)
     {

@@ -18,7 +18,7 @@ public sealed class SqliteOpeningTests : IDisposable
         await SqliteFile.WriteAsync(path);
 
         Assert.True(new FileInfo(path).Length > 0);
-        await using var again = await Database.OpenSqliteAsync(path, TimeProvider.System);
+        await using var again = await Database.OpenAsync(path, TimeProvider.System);
         Assert.Equal(40, await SqliteFile.CountFormulasAsync(again));
     }
 
@@ -27,7 +27,7 @@ public sealed class SqliteOpeningTests : IDisposable
     {
         await SqliteFile.WriteAsync(FilePath);
 
-        await using var again = await Database.OpenSqliteAsync(FilePath, TimeProvider.System);
+        await using var again = await Database.OpenAsync(FilePath, TimeProvider.System);
         Assert.Equal(40, await SqliteFile.CountFormulasAsync(again));
     }
 
@@ -43,14 +43,14 @@ public sealed class SqliteOpeningTests : IDisposable
     public async Task What_a_crashed_server_had_committed_is_there_when_it_starts_again()
     {
         var crashed = _directory.At("crashed.db");
-        await using (var database = await Database.OpenSqliteAsync(FilePath, TimeProvider.System))
+        await using (var database = await Database.OpenAsync(FilePath, TimeProvider.System))
         {
             await SqliteFile.FillAsync(database);
             File.Copy(FilePath, crashed);
             File.Copy(FilePath + "-wal", crashed + "-wal");
         }
 
-        await using var again = await Database.OpenSqliteAsync(crashed, TimeProvider.System);
+        await using var again = await Database.OpenAsync(crashed, TimeProvider.System);
         Assert.Equal(40, await SqliteFile.CountFormulasAsync(again));
     }
 
@@ -69,9 +69,9 @@ public sealed class SqliteOpeningTests : IDisposable
     {
         var relative = Path.GetRelativePath(Environment.CurrentDirectory, FilePath);
 
-        await using var database = await Database.OpenSqliteAsync(relative, TimeProvider.System);
+        await using var database = await Database.OpenAsync(relative, TimeProvider.System);
 
-        Assert.Equal(FilePath, database.Path);
+        Assert.Equal(FilePath, database.Location);
         Assert.True(File.Exists(FilePath));
     }
 
@@ -84,7 +84,7 @@ public sealed class SqliteOpeningTests : IDisposable
         }
 
         var path = _directory.At("data", "rublab.db");
-        await using var database = await Database.OpenSqliteAsync(path, TimeProvider.System);
+        await using var database = await Database.OpenAsync(path, TimeProvider.System);
         await SqliteFile.FillAsync(database);
 
         const UnixFileMode Owner = UnixFileMode.UserRead | UnixFileMode.UserWrite;
@@ -100,7 +100,7 @@ public sealed class SqliteOpeningTests : IDisposable
         {
             var path = _directory.At($"round {round}", "rublab.db");
             var opened = await Task.WhenAll(
-                Enumerable.Range(0, 4).Select(_ => Task.Run(() => Database.OpenSqliteAsync(path, TimeProvider.System))));
+                Enumerable.Range(0, 4).Select(_ => Task.Run(() => Database.OpenAsync(path, TimeProvider.System))));
             for (var i = 0; i < opened.Length; i++)
             {
                 await using var work = await opened[i].BeginAsync(Intent.Write);
@@ -120,11 +120,11 @@ public sealed class SqliteOpeningTests : IDisposable
     [Fact]
     public async Task A_database_in_use_can_be_opened_by_another()
     {
-        await using var first = await Database.OpenSqliteAsync(FilePath, TimeProvider.System);
+        await using var first = await Database.OpenAsync(FilePath, TimeProvider.System);
         await using var holder = await first.BeginAsync(Intent.Write);
         await holder.Kitchens.EnsureAsync("quay", "Quay kitchen");
 
-        await using var second = await Database.OpenSqliteAsync(FilePath, TimeProvider.System);
+        await using var second = await Database.OpenAsync(FilePath, TimeProvider.System);
         await using var reader = await second.BeginAsync(Intent.Read);
 
         Assert.Null(await reader.Kitchens.GetAsync("quay"));

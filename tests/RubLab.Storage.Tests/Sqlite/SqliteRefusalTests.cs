@@ -21,16 +21,16 @@ public sealed class SqliteRefusalTests : IDisposable
         var refusal = await RefusedUnchangedAsync<NewerDatabaseException>(FilePath);
 
         Assert.Equal(9001, refusal.Found);
-        Assert.Equal(1, refusal.Known);
+        Assert.Equal(2, refusal.Known);
         Assert.Contains("schema 9001", refusal.Message, StringComparison.Ordinal);
-        Assert.Contains("up to 1:", refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("up to 2:", refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_newer_schema_still_in_the_log_of_a_crashed_server_is_refused_and_the_log_kept()
     {
         var crashed = _directory.At("crashed.db");
-        await using (var database = await Database.OpenSqliteAsync(FilePath, TimeProvider.System))
+        await using (var database = await Database.OpenAsync(FilePath, TimeProvider.System))
         {
             await SqliteFile.FillAsync(database);
             await SqliteFile.ExecuteAsync(FilePath, NewerSchema);
@@ -118,9 +118,9 @@ public sealed class SqliteRefusalTests : IDisposable
         await File.WriteAllTextAsync(file, "not a directory");
         var below = Path.Combine(file, "data", "rublab.db");
 
-        var refusal = await Assert.ThrowsAsync<UnreachableDatabaseException>(() => Database.OpenSqliteAsync(below, TimeProvider.System));
+        var refusal = await Assert.ThrowsAsync<UnreachableDatabaseException>(() => Database.OpenAsync(below, TimeProvider.System));
 
-        Assert.Equal(below, refusal.Path);
+        Assert.Equal(below, refusal.Location);
         Assert.Contains(below, refusal.Message, StringComparison.Ordinal);
         Assert.Equal("not a directory", await File.ReadAllTextAsync(file));
     }
@@ -130,26 +130,26 @@ public sealed class SqliteRefusalTests : IDisposable
     {
         Directory.CreateDirectory(FilePath);
 
-        var refusal = await Assert.ThrowsAsync<UnreachableDatabaseException>(() => Database.OpenSqliteAsync(FilePath, TimeProvider.System));
+        var refusal = await Assert.ThrowsAsync<UnreachableDatabaseException>(() => Database.OpenAsync(FilePath, TimeProvider.System));
 
-        Assert.Equal(FilePath, refusal.Path);
+        Assert.Equal(FilePath, refusal.Location);
     }
 
     [Fact]
     public async Task A_path_no_file_system_takes_is_refused()
     {
-        await Assert.ThrowsAsync<UnreachableDatabaseException>(() => Database.OpenSqliteAsync(_directory.At("a\0b"), TimeProvider.System));
+        await Assert.ThrowsAsync<UnreachableDatabaseException>(() => Database.OpenAsync(_directory.At("a\0b"), TimeProvider.System));
         await Assert.ThrowsAsync<UnreachableDatabaseException>(
-            () => Database.OpenSqliteAsync(_directory.At(new string('n', 5000), "rublab.db"), TimeProvider.System));
+            () => Database.OpenAsync(_directory.At(new string('n', 5000), "rublab.db"), TimeProvider.System));
     }
 
     private static async Task<T> RefusedUnchangedAsync<T>(string path)
         where T : StorageException
     {
         var before = await File.ReadAllBytesAsync(path);
-        var refusal = await Assert.ThrowsAsync<T>(() => Database.OpenSqliteAsync(path, TimeProvider.System));
+        var refusal = await Assert.ThrowsAsync<T>(() => Database.OpenAsync(path, TimeProvider.System));
         Assert.Equal(before, await File.ReadAllBytesAsync(path));
-        Assert.Equal(path, refusal.Path);
+        Assert.Equal(path, refusal.Location);
         return refusal;
     }
 }

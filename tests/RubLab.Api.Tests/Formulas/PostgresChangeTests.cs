@@ -1,0 +1,5 @@
+using RubLab.Api.Tests.Hosting;
+
+namespace RubLab.Api.Tests.Formulas;
+
+public sealed class PostgresChangeTests(PostgresServer server) : ChangeTests(server), IClassFixture<PostgresServer>;
