@@ -12,9 +12,9 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
     public Task TransformAsync(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
     {
         document.AddComponent<IOpenApiParameter>("IfMatch", Header(
-            "If-Match", "The ETag that was read; * for whatever is there.", isRequired: true, "\"r1-2026.1-d0\""));
+            "If-Match", "The ETag that was read; * for whatever is there.", isRequired: true, "\"r1-2026.2-d0\""));
         document.AddComponent<IOpenApiParameter>("IfNoneMatch", Header(
-            "If-None-Match", "ETags held already, comma-separated: 304 if one of them still stands.", isRequired: false, "\"2026.1\""));
+            "If-None-Match", "ETags held already, comma-separated: 304 if one of them still stands.", isRequired: false, "\"2026.2\""));
         var key = Header(
             Replays.Header,
             "Makes the request safe to send twice: the second gets the first answer. 1 to 200 printable characters without spaces; with another body it is refused.",

@@ -13,7 +13,7 @@ internal static class ResponseHeaders
 
     public static void AddTo(OpenApiDocument document)
     {
-        Add(ETag, "Changes with the answer: of reference data with its edition, of a formula with its revision too. Always strong.", "\"r1-2026.1-d0\"");
+        Add(ETag, "Changes with the answer: of reference data with its edition, of a formula with its revision too. Always strong.", "\"r1-2026.2-d0\"");
         Add(CacheControl, "private, no-cache where there is an ETag to ask with; no-store on what is computed from what was sent.", "private, no-cache");
         Add(Vary, "The request headers the answer depends on.", "Authorization, Accept");
         Add(Location, "The path of what was stored.", "/v1/formulas/lockside-pork-rub-7c1e9b04");

@@ -52,7 +52,7 @@ public sealed class Catalogue
         _cuts = reference._cuts;
     }
 
-    /// <summary>The edition, e.g. <c>2026.1</c>; every computed answer names it.</summary>
+    /// <summary>The edition, e.g. <c>2026.2</c>; every computed answer names it.</summary>
     public string Version { get; }
 
     public IReadOnlyList<Source> Sources { get; }

@@ -59,7 +59,7 @@ public class FuzzTests(Server server) : IClassFixture<Server>
     {
         (string, string)[] headers =
         [
-            ("If-Match", "*"), ("If-Match", "\"r1-2026.1-d0\""), ("If-Match", "x"), ("If-None-Match", "*"), ("If-None-Match", ",\"\""), ("Accept", "*/*;q=x"),
+            ("If-Match", "*"), ("If-Match", "\"r1-2026.2-d0\""), ("If-Match", "x"), ("If-None-Match", "*"), ("If-None-Match", ",\"\""), ("Accept", "*/*;q=x"),
             ("Accept", ",,"), ("Accept", "text/html"), ("Idempotency-Key", "k"), ("Idempotency-Key", "a b"), ("Range", "bytes=0-1"), ("Origin", "x"),
             ("Authorization", "Bearer x"), ("Authorization", " "), ("Via", "x"), ("Content-Encoding", "br"), ("Expect", "100-continue"),
         ];

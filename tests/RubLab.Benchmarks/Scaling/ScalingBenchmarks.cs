@@ -47,7 +47,7 @@ public class ScalingBenchmarks
                 OnLines = [0],
                 RetainedPercent = new Band(90, 95, 100),
             }).ToList(),
-            Step = WeighingStep.Default,
+            Scales = ScaleSet.Of(WeighingStep.Default),
             OveragePercent = 5,
         };
     }

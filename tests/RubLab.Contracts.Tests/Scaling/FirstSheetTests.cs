@@ -37,7 +37,7 @@ public class FirstSheetTests
     [InlineData("/salt/1/ledger/saltPerKgGreen", """{"low":0,"typical":0,"high":0,"unit":"g/kg"}""")]
     [InlineData("/salt/1/ledger/saltWeighedPerKgGreen", """{"value":0,"unit":"g/kg"}""")]
     [InlineData("/salt/1/ledger/entries", "[]")]
-    [InlineData("/dataVersion", "\"2026.1\"")]
+    [InlineData("/dataVersion", "\"2026.2\"")]
     public void The_worked_body_gives_the_printed_answer(string pointer, string expected) =>
         Assert.Equal(expected, Pointed.At(Answer, pointer)!.ToJsonString());
 
