@@ -28,7 +28,8 @@ public sealed class TradeFactsTests
         Assert.Equal([115, 76], sheet.Treatments[0].Lines.Select(l => l.Steps));
         Assert.Equal(100 * 0.985281 * 9 / 15, ratios.SaltSharePercent.Typical, 1e-9);
         Assert.Equal(AuthoringMode.Ratios, ratios.Formula.Mode);
-        Assert.Empty(findings.Findings);
+        var bare = Assert.Single(findings.Findings);
+        Assert.Equal(("monolayer", Severity.Info), (bare.Code, bare.Severity));
         Assert.Equal((Verdict.Within, "Nothing to change."), OfRoast(checks));
     }
 

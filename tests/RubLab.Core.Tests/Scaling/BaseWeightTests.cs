@@ -34,7 +34,10 @@ public sealed class BaseWeightTests
         Assert.Null(PerGreen(Based(RatioBase.Portion), bare with { PortionGrams = 150 }, 1000));
         Assert.Null(PerGreen(Based(RatioBase.Portion), Given.Pieces("beef-brisket", 1000), 1000));
         Assert.Null(PerGreen(
-            (OneGram with { Base = RatioBase.Area }).Dosed(1, "g/100cm2").Ratios(), Given.Pieces("beef-brisket", 1000), 1000));
+            (OneGram with { Base = RatioBase.Area }).Dosed(1, "g/100cm2").Ratios(),
+            bare with { Cut = Given.Cut("beef-brisket") with { Shape = null } }, 1000));
+        Assert.Null(PerGreen(
+            (OneGram with { Base = RatioBase.Area }).Dosed(1, "g/100cm2").Ratios(), Given.Pieces("beef-brisket", 1000), 0));
     }
 
     [Fact]
