@@ -81,7 +81,10 @@ public static class Given
     public static Pile Pile(params PileLine[] lines) => new(lines);
 
     public static BatchSheet Sheet(Pile pile, WeighingStep step, double overagePercent, params Treatment[] treatments) =>
-        BatchSheet.Compute(new SheetRequest { Pile = pile, Treatments = treatments, Step = step, OveragePercent = overagePercent });
+        Sheet(pile, ScaleSet.Of(step), overagePercent, treatments);
+
+    public static BatchSheet Sheet(Pile pile, ScaleSet scales, double overagePercent, params Treatment[] treatments) =>
+        BatchSheet.Compute(new SheetRequest { Pile = pile, Treatments = treatments, Scales = scales, OveragePercent = overagePercent });
 
     public static WeighingStep Step(double value, string unit) => new(value, UnitTable.Get(unit));
 

@@ -25,7 +25,7 @@ public sealed class Catalogue
         Constants = SourceTables.ReadConstants(files);
         Ingredients = IngredientTables.Read(files, Constants);
         Sieves = IngredientTables.ReadSieves(files);
-        Cuts = MeatTables.Read(files);
+        Cuts = MeatTables.Read(files, Constants);
         SaltRanges = SaltTables.ReadRanges(files);
         SodiumReferences = SaltTables.ReadReferences(files);
         SodiumClaims = SaltTables.ReadClaims(files);

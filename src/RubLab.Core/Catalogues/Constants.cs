@@ -15,6 +15,9 @@ public sealed record Constants
     /// <summary>A weighing step above this share of an amount is called coarse, percent.</summary>
     public required double CoarseStepPercent { get; init; }
 
+    /// <summary>Taken where the density of a cut's raw meat is not known.</summary>
+    public required double RawMeatDensityKilogramsPerCubicMetre { get; init; }
+
     /// <summary>A layer thinner than so many grains leaves bare meat.</summary>
     public required double LayerGrainsMonolayer { get; init; }
 

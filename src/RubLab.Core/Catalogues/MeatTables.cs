@@ -9,7 +9,7 @@ internal static class MeatTables
     /// <summary>The row of a table that stands for every cut without one of its own.</summary>
     private const string AnyCut = "any";
 
-    public static List<Cut> Read(IReadOnlyDictionary<string, string> files)
+    public static List<Cut> Read(IReadOnlyDictionary<string, string> files, Constants constants)
     {
         var composition = ByCut(files, "cut-composition.csv", row => new MeatComposition(
             row.Number("sodium_mg_per_100g"), row.OptionalNumber("water_g_per_100g"), row.Citation(Confidence.High)));
@@ -18,7 +18,7 @@ internal static class MeatTables
             row.Required("method"), row.Flag("is_default"), row.Band("yield", "_percent"), row.Citation()));
         var kept = ByCut(files, "cooking-retention.csv", row => new Cited(row.Band("kept", "_percent"), row.Citation()));
 
-        var shapes = ByCut(files, "cut-shapes.csv", ReadShape);
+        var shapes = ByCut(files, "cut-shapes.csv", row => ReadShape(row, constants.RawMeatDensityKilogramsPerCubicMetre));
         var bones = ByCut(files, "bone.csv", row => new Cited(row.Band("bone", "_percent"), row.Citation()));
         var solutions = ByCut(files, "added-solution.csv", row => new MeatComposition(
             row.Number("sodium_mg_per_100g"), row.OptionalNumber("water_g_per_100g"), row.Citation(Confidence.High)));
@@ -45,7 +45,7 @@ internal static class MeatTables
         });
     }
 
-    private static CutShape ReadShape(SeedRow row) => new(
+    private static CutShape ReadShape(SeedRow row, double rawMeatDensity) => new(
         row.Required("shape") switch
         {
             "brick" => ShapeKind.Brick,
@@ -55,7 +55,7 @@ internal static class MeatTables
             _ => throw row.Wrong("shape", "is not a shape"),
         },
         row.Number("length_to_thickness"), row.Number("width_to_thickness"), row.Band("thickness", "_mm"),
-        row.Number("density_kg_per_m3"), row.Citation());
+        row.OptionalNumber("density_kg_per_m3") ?? rawMeatDensity, row.Citation());
 
     private static ILookup<string, T> ByCut<T>(IReadOnlyDictionary<string, string> files, string name, Func<SeedRow, T> read) =>
         SeedTable.Read(files, name).Rows.ToLookup(row => row.Required("cut_id"), read, StringComparer.Ordinal);

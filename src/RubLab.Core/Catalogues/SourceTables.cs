@@ -19,6 +19,7 @@ internal static class SourceTables
             SpoonFillingSpreadPercent = Of("spoon-filling-spread-percent"),
             FormSpreadAsksPercent = Of("form-spread-asks-percent"),
             CoarseStepPercent = Of("coarse-step-percent"),
+            RawMeatDensityKilogramsPerCubicMetre = Of("raw-meat-density-kg-per-m3"),
             LayerGrainsMonolayer = Of("layer-grains-monolayer"),
             LayerGrainsBinder = Of("layer-grains-binder"),
             SeparatesSizeRatio = Of("separates-size-ratio"),

@@ -36,7 +36,7 @@ public sealed class CatalogueFaultTests
     [InlineData("measures.csv", "salt,table,3,1,cup,", "salt,table,3,1,bucket,", "measures.csv line 6: unit is not a unit of volume.")]
     [InlineData("measures.csv", "salt,table,3,1,cup,", "salt,table,3,1,lb,", "measures.csv line 6: unit is not a unit of volume.")]
     [InlineData("forms.csv", "salt,table,\"Table, granulated\",true,2,", "salt,table,\"Table, granulated\",true,9,", "forms.csv line 4: measure_sequence names no measure of this form.")]
-    [InlineData("forms.csv", "black-pepper,whole,Whole,false,3,", "black-pepper,whole,Whole,false,2,", "forms.csv line 16: measure_sequence names no measure of this form.")]
+    [InlineData("forms.csv", "black-pepper,whole,Whole,false,3,", "black-pepper,whole,Whole,false,2,", "forms.csv line 18: measure_sequence names no measure of this form.")]
     [InlineData("forms.csv", "black-pepper,whole,Whole,false,3,", "black-pepper,whole,Whole,true,3,", "ingredients.csv line 5: ingredient_id black-pepper must have exactly one default form.")]
     [InlineData("forms.csv", "black-pepper,ground,Ground,true,2,", "black-pepper,ground,Ground,false,2,", "ingredients.csv line 5: ingredient_id black-pepper must have exactly one default form.")]
     [InlineData("findings.csv", "form-unnamed,advice,", "form-unnamed,urgent,", "findings.csv line 2: severity is not a severity.")]

@@ -1,10 +1,14 @@
 namespace RubLab.Core.Tests.Catalogues;
 
-/// <summary>The reference data read as plain rows, beside the catalogue made of it.</summary>
+/// <summary>The reference data read as plain rows, beside the catalogue made of it; files the product does not read yet among them.</summary>
 public static class SeedFilesOnDisk
 {
-    public static Dictionary<string, List<Dictionary<string, string>>> Tables { get; } = Seed.Files()
-        .Where(f => f.Key.EndsWith(".csv", StringComparison.Ordinal))
+    /// <summary>The text of every table in the folder.</summary>
+    public static Dictionary<string, string> Texts { get; } = Directory
+        .GetFiles(Repository.PathOf("seed-data"), "*.csv")
+        .ToDictionary(f => Path.GetFileName(f), File.ReadAllText, StringComparer.Ordinal);
+
+    public static Dictionary<string, List<Dictionary<string, string>>> Tables { get; } = Texts
         .ToDictionary(f => f.Key, f => PlainCsv.Read(f.Value), StringComparer.Ordinal);
 
     /// <summary>All cells of a column.</summary>

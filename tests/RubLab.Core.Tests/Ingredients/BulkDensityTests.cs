@@ -29,12 +29,12 @@ public sealed class BulkDensityTests
     public void A_band_reaches_to_the_other_measure_where_that_lies_further_off_than_filling()
     {
         var band = Of("catsup", "liquid").GramsPerMillilitre;
-        const double Typical = 240 / 236.5882365;
-        const double Spoon = 17 / 14.78676478125;
+        const double Typical = 17 / 14.78676478125;
+        const double Cup = 240 / 236.5882365;
 
         Assert.Equal(Typical, band.Typical, 1e-12);
-        Assert.Equal(Spoon, band.High, 1e-12);
-        Assert.Equal((2 * Typical) - Spoon, band.Low, 1e-12);
+        Assert.Equal(Cup, band.Low, 1e-12);
+        Assert.Equal((2 * Typical) - Cup, band.High, 1e-12);
         Assert.Equal("measures", Of("catsup", "liquid").WidenedBy);
     }
 

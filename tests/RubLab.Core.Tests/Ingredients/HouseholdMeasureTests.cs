@@ -17,7 +17,7 @@ public sealed class HouseholdMeasureTests
             select (KeyOf(ingredient.Id, first.FormId, first.Sequence, second.Sequence), first, second)];
 
     [Fact]
-    public void There_are_51_pairs_to_compare() => Assert.Equal(51, Pairs.Count);
+    public void There_are_171_pairs_to_compare() => Assert.Equal(171, Pairs.Count);
 
     [Fact]
     public void A_measure_predicts_the_others_of_its_form_but_for_the_named_exceptions()

@@ -74,7 +74,7 @@ public sealed class SaltLedgerTests
 
         // 1000 g x 0.56 is three portions of 150 g.
         Assert.Equal(4.5, Of(line, treatment).SaltWeighedGramsPerKilogramGreen, 1e-12);
-        Assert.Equal([837, 558], Given.Sheet(Given.Pile(line), Given.Step(0.01, "g"), 0, treatment).Treatments[0].PieceSteps);
+        Assert.Equal([837, 558], Given.Sheet(Given.Pile(line), Given.Step(0.01, "g"), 0, treatment).Treatments[0].Pieces.Steps);
     }
 
     [Fact]

@@ -21,14 +21,15 @@ public sealed class TradeFactsTests
         var treatment = ratios.On(0) with { Stage = Stage.Before, RetainedPercent = new Band(90, 95, 100) };
 
         var sheet = Given.Sheet(pile, WeighingStep.Default, 5, treatment);
-        sheet.NoticeCoarseSteps(Seed.Catalogue, findings, t => $"/treatments/{t}");
+        SheetFindings.Notice(sheet, Seed.Catalogue, findings, t => $"/treatments/{t}");
         var checks = SaltCheck.Of(SaltLedger.Of(pile, 0, [treatment], isWeighed: true), Seed.Catalogue);
 
-        Assert.Equal([93, 89], sheet.Treatments[0].PieceSteps);
-        Assert.Equal([115, 76], sheet.Treatments[0].LineSteps);
+        Assert.Equal([93, 89], sheet.Treatments[0].Pieces.Steps);
+        Assert.Equal([115, 76], sheet.Treatments[0].Lines.Select(l => l.Steps));
         Assert.Equal(100 * 0.985281 * 9 / 15, ratios.SaltSharePercent.Typical, 1e-9);
         Assert.Equal(AuthoringMode.Ratios, ratios.Formula.Mode);
-        Assert.Empty(findings.Findings);
+        var bare = Assert.Single(findings.Findings);
+        Assert.Equal(("monolayer", Severity.Info), (bare.Code, bare.Severity));
         Assert.Equal((Verdict.Within, "Nothing to change."), OfRoast(checks));
     }
 

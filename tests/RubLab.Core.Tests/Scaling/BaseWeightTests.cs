@@ -9,11 +9,11 @@ public sealed class BaseWeightTests
 
     [Fact]
     public void A_green_ratio_stands_on_green_weight() =>
-        Assert.Equal(1, BaseWeight.PerGreen(OneGram.Ratios(), Given.Pieces("beef-brisket", 1000), 1000));
+        Assert.Equal(1, PerGreen(OneGram.Ratios(), Given.Pieces("beef-brisket", 1000), 1000));
 
     [Fact]
     public void A_cooked_ratio_stands_on_the_typical_yield() =>
-        Assert.Equal(0.56, BaseWeight.PerGreen(Based(RatioBase.Cooked), Given.Pieces("beef-brisket", 1000), 1000)!.Value, 1e-12);
+        Assert.Equal(0.56, PerGreen(Based(RatioBase.Cooked), Given.Pieces("beef-brisket", 1000), 1000)!.Value, 1e-12);
 
     [Fact]
     public void A_portion_ratio_stands_on_whole_portions()
@@ -21,8 +21,8 @@ public sealed class BaseWeightTests
         var line = Given.Pieces("beef-brisket", 1000) with { PortionGrams = 150, BonePercent = 10 };
 
         // 1000 x 0.9 x 0.56 = 504 g is three portions of 150 g.
-        Assert.Equal(0.45, BaseWeight.PerGreen(Based(RatioBase.Portion), line, 1000)!.Value, 1e-12);
-        Assert.Equal(0.504, BaseWeight.PerGreen(Based(RatioBase.Portion), line, 0)!.Value, 1e-12);
+        Assert.Equal(0.45, PerGreen(Based(RatioBase.Portion), line, 1000)!.Value, 1e-12);
+        Assert.Equal(0.504, PerGreen(Based(RatioBase.Portion), line, 0)!.Value, 1e-12);
     }
 
     [Fact]
@@ -30,11 +30,14 @@ public sealed class BaseWeightTests
     {
         var bare = Given.Pieces("beef-brisket", 1000) with { Cut = Given.Cut("beef-brisket") with { CookYields = [] } };
 
-        Assert.Null(BaseWeight.PerGreen(Based(RatioBase.Cooked), bare, 1000));
-        Assert.Null(BaseWeight.PerGreen(Based(RatioBase.Portion), bare with { PortionGrams = 150 }, 1000));
-        Assert.Null(BaseWeight.PerGreen(Based(RatioBase.Portion), Given.Pieces("beef-brisket", 1000), 1000));
-        Assert.Null(BaseWeight.PerGreen(
-            (OneGram with { Base = RatioBase.Area }).Dosed(1, "g/100cm2").Ratios(), Given.Pieces("beef-brisket", 1000), 1000));
+        Assert.Null(PerGreen(Based(RatioBase.Cooked), bare, 1000));
+        Assert.Null(PerGreen(Based(RatioBase.Portion), bare with { PortionGrams = 150 }, 1000));
+        Assert.Null(PerGreen(Based(RatioBase.Portion), Given.Pieces("beef-brisket", 1000), 1000));
+        Assert.Null(PerGreen(
+            (OneGram with { Base = RatioBase.Area }).Dosed(1, "g/100cm2").Ratios(),
+            bare with { Cut = Given.Cut("beef-brisket") with { Shape = null } }, 1000));
+        Assert.Null(PerGreen(
+            (OneGram with { Base = RatioBase.Area }).Dosed(1, "g/100cm2").Ratios(), Given.Pieces("beef-brisket", 1000), 0));
     }
 
     [Fact]
@@ -43,10 +46,34 @@ public sealed class BaseWeightTests
         var card = Given.Draft(Given.Line("salt", "table", 10, "g")).WrittenFor(1, "kg", WeightBasis.Purchase).Ratios();
         var bought = Given.Pieces("beef-brisket", 5000) with { WeightIs = WeightBasis.Purchase, TrimLossPercent = 20 };
 
-        Assert.Equal(1 / 0.8, BaseWeight.PerGreen(card, bought, 4000)!.Value, 1e-12);
-        Assert.Equal(1 / 0.9, BaseWeight.PerGreen(card, Given.Pieces("beef-brisket", 4000), 4000)!.Value, 1e-12);
-        Assert.Equal(1, BaseWeight.PerGreen(
+        Assert.Equal(1 / 0.8, PerGreen(card, bought, 4000)!.Value, 1e-12);
+        Assert.Equal(1 / 0.9, PerGreen(card, Given.Pieces("beef-brisket", 4000), 4000)!.Value, 1e-12);
+        Assert.Equal(1, PerGreen(
             card, Given.Pieces("beef-brisket", 4000) with { Cut = Given.Cut("beef-brisket") with { TrimLossPercent = null } }, 4000));
+    }
+
+    [Fact]
+    public void Each_piece_has_its_own_base_before_its_dose_factor_and_the_line_one_after()
+    {
+        var pile = Given.Pile(Given.Pieces("beef-brisket", 1000, 3000) with { DoseFactors = [2, 0] });
+
+        Assert.Equal([0.56, 1.68], BaseWeight.OfPieces(Based(RatioBase.Cooked), pile, 0)!.Select(b => Math.Round(b, 12)));
+        Assert.Equal(0.56 * 2 / 4, BaseWeight.PerKilogramGreen(Based(RatioBase.Cooked), pile, 0)!.Value, 1e-12);
+    }
+
+    // Pieces without a weight stand for a question about the cut alone.
+    private static double? PerGreen(FormulaRatios ratios, PileLine line, double greenGrams)
+    {
+        var pile = Given.Pile(line with { WeighedGrams = greenGrams > 0 ? [greenGrams / line.GreenPerWeighed] : [] });
+        var perGreen = BaseWeight.PerKilogramGreen(ratios, pile, 0);
+        if (greenGrams > 0)
+        {
+            var piece = BaseWeight.OfPieces(ratios, pile, 0)?[0] * 1000 / greenGrams;
+            Assert.Equal(perGreen is null, piece is null);
+            Assert.Equal(perGreen ?? 0, piece ?? 0, 1e-12);
+        }
+
+        return perGreen;
     }
 
     private static FormulaRatios Based(RatioBase on) => (OneGram with { Base = on }).Ratios();

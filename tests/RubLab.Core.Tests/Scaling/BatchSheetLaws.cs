@@ -20,11 +20,13 @@ public sealed class BatchSheetLaws
     {
         var sheet = c.Sheet();
 
-        Assert.Equal(sheet.OnMeatSteps, sheet.PieceSteps.Sum());
-        Assert.Equal(sheet.ToMixSteps, sheet.LineSteps.Sum());
         var step = Given.Step(Steps[c.Step].Value, Steps[c.Step].Unit);
-        Assert.Equal((decimal)step.ValueOf(sheet.OnMeatSteps), sheet.PieceSteps.Sum(s => (decimal)step.ValueOf(s)));
-        Assert.Equal((decimal)step.ValueOf(sheet.ToMixSteps), sheet.LineSteps.Sum(s => (decimal)step.ValueOf(s)));
+        Assert.Equal(step, sheet.Pieces.Step);
+        Assert.All(sheet.Lines, l => Assert.Equal(step, l.Step));
+        Assert.Equal(sheet.Pieces.TotalSteps, sheet.Pieces.Steps.Sum());
+        Assert.Equal((decimal)step.ValueOf(sheet.Pieces.TotalSteps), sheet.Pieces.Steps.Sum(s => (decimal)step.ValueOf(s)));
+        Assert.Equal((decimal)step.ValueOf(StepsToMix(sheet)), sheet.ToMix);
+        Assert.Equal(sheet.ToMix, sheet.Lines.Sum(l => (decimal)step.ValueOf(l.Steps)));
     });
 
     [Fact]
@@ -37,16 +39,16 @@ public sealed class BatchSheetLaws
 
         for (var i = 0; i < exact.Length; i++)
         {
-            Assert.InRange(sheet.PieceSteps[i] - exact[i], -1 - 1e-6, 1 + 1e-6);
+            Assert.InRange(sheet.Pieces.Steps[i] - exact[i], -1 - 1e-6, 1 + 1e-6);
         }
 
         for (var i = 0; i < c.Parts.Length; i++)
         {
-            Assert.InRange(sheet.LineSteps[i] - (mix * c.Parts[i] / c.Parts.Sum()), -1 - 1e-6, 1 + 1e-6);
+            Assert.InRange(sheet.Lines[i].Steps - (mix * c.Parts[i] / c.Parts.Sum()), -1 - 1e-6, 1 + 1e-6);
         }
 
-        Assert.InRange(sheet.OnMeatSteps - exact.Sum(), -0.5 - 1e-6, 0.5 + 1e-6);
-        Assert.InRange(sheet.ToMixSteps - mix, -0.5 - 1e-6, 0.5 + 1e-6);
+        Assert.InRange(sheet.Pieces.TotalSteps - exact.Sum(), -0.5 - 1e-6, 0.5 + 1e-6);
+        Assert.InRange(StepsToMix(sheet) - mix, -0.5 - 1e-6, 0.5 + 1e-6);
     });
 
     [Fact]
@@ -70,9 +72,9 @@ public sealed class BatchSheetLaws
             var once = fine.Sheet();
             var more = (fine with { Weights = [.. fine.Weights.Select(w => w * factor)] }).Sheet();
 
-            for (var i = 0; i < once.PieceSteps.Count; i++)
+            for (var i = 0; i < once.Pieces.Steps.Count; i++)
             {
-                Assert.InRange(more.PieceSteps[i] - (once.PieceSteps[i] * factor), -1.01 * (1 + factor), 1.01 * (1 + factor));
+                Assert.InRange(more.Pieces.Steps[i] - (once.Pieces.Steps[i] * factor), -1.01 * (1 + factor), 1.01 * (1 + factor));
             }
         });
 
@@ -83,8 +85,8 @@ public sealed class BatchSheetLaws
             var one = pair.c.Sheet();
             var other = (pair.c with { Weights = pair.shuffled }).Sheet();
 
-            Assert.Equal(one.OnMeatSteps, other.OnMeatSteps);
-            Assert.Equal(one.ToMixSteps, other.ToMixSteps);
+            Assert.Equal(one.Pieces.TotalSteps, other.Pieces.TotalSteps);
+            Assert.Equal(StepsToMix(one), StepsToMix(other));
             if (!pair.c.HasTies())
             {
                 Assert.Equal(AmountsByWeight(pair.c.Weights, one), AmountsByWeight(pair.shuffled, other));
@@ -97,7 +99,7 @@ public sealed class BatchSheetLaws
         var pile = Given.Pile(Given.Pieces("beef-brisket", c.Weights[..1]), Given.Pieces("pork-shoulder", c.Weights[1..]));
         var step = Given.Step(Steps[c.Step].Value, Steps[c.Step].Unit);
 
-        Assert.Equal(c.Sheet().PieceSteps, Given.Sheet(pile, step, c.Overage, c.Treatment() with { OnLines = [0, 1] }).Treatments[0].PieceSteps);
+        Assert.Equal(c.Sheet().Pieces.Steps, Given.Sheet(pile, step, c.Overage, c.Treatment() with { OnLines = [0, 1] }).Treatments[0].Pieces.Steps);
     });
 
     [Fact]
@@ -108,9 +110,9 @@ public sealed class BatchSheetLaws
 
         var sheet = new Case(weights, 17.3, [9, 6, 5, 3, 1, 0.5], 7, 1).Sheet();
 
-        Assert.Equal(sheet.OnMeatSteps, sheet.PieceSteps.Sum());
-        Assert.Equal(sheet.ToMixSteps, sheet.LineSteps.Sum());
-        Assert.Equal(weights.Sum() * 17.3 / 1000 / 0.1, sheet.OnMeatSteps, 0.6);
+        Assert.Equal(sheet.Pieces.TotalSteps, sheet.Pieces.Steps.Sum());
+        Assert.Equal(sheet.Pieces.Step.DecimalOf(StepsToMix(sheet)), sheet.ToMix);
+        Assert.Equal(weights.Sum() * 17.3 / 1000 / 0.1, sheet.Pieces.TotalSteps, 0.6);
     }
 
     [Theory]
@@ -123,22 +125,23 @@ public sealed class BatchSheetLaws
         // A tonne a piece, its own weight of mix a time, to the milligram.
         var sheet = new Case([.. Enumerable.Repeat(1e6, pieces)], 1000, [9, 6.1, 5.3, 3.7, 1, 0.5], 100, 5).Sheet(applications: applications);
 
-        Assert.Equal(pieces * 1_000_000_000L * applications, sheet.OnMeatSteps);
-        Assert.Equal(sheet.OnMeatSteps, sheet.PieceSteps.Sum());
-        Assert.Equal(sheet.OnMeatSteps * 2, sheet.ToMixSteps);
-        Assert.Equal(sheet.ToMixSteps, sheet.LineSteps.Sum());
+        Assert.Equal(pieces * 1_000_000_000L * applications, sheet.Pieces.TotalSteps);
+        Assert.Equal(sheet.Pieces.TotalSteps, sheet.Pieces.Steps.Sum());
+        Assert.Equal(sheet.Pieces.TotalSteps * 2, StepsToMix(sheet));
+        Assert.Equal(sheet.Pieces.Step.DecimalOf(StepsToMix(sheet)), sheet.ToMix);
     }
 
     private static void AssertSame(TreatmentSheet one, TreatmentSheet other)
     {
-        Assert.Equal(one.PieceSteps, other.PieceSteps);
-        Assert.Equal(one.OnMeatSteps, other.OnMeatSteps);
-        Assert.Equal(one.LineSteps, other.LineSteps);
-        Assert.Equal(one.ToMixSteps, other.ToMixSteps);
+        Assert.Equal(one.Pieces.Steps, other.Pieces.Steps);
+        Assert.Equal(one.Pieces.TotalSteps, other.Pieces.TotalSteps);
+        Assert.Equal(one.Lines.Select(l => l.Steps), other.Lines.Select(l => l.Steps));
     }
 
+    private static long StepsToMix(TreatmentSheet sheet) => sheet.Lines.Sum(l => l.Steps);
+
     private static IEnumerable<(double Weight, long Steps)> AmountsByWeight(double[] weights, TreatmentSheet sheet) =>
-        weights.Zip(sheet.PieceSteps).OrderBy(p => p.First).ThenBy(p => p.Second);
+        weights.Zip(sheet.Pieces.Steps).OrderBy(p => p.First).ThenBy(p => p.Second);
 
     private sealed record Case(double[] Weights, double Dose, double[] Parts, double Overage, int Step)
     {

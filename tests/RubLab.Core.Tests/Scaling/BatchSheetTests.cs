@@ -1,5 +1,4 @@
 using RubLab.Core.Formulas;
-using RubLab.Core.Remarks;
 using RubLab.Core.Scaling;
 
 namespace RubLab.Core.Tests.Scaling;
@@ -14,11 +13,10 @@ public sealed class BatchSheetTests
     {
         var sheet = Sheet(1, "g", 10, Given.Pieces("beef-brisket", 6000, 5500)).Treatments[0];
 
-        Assert.Equal([84, 77], sheet.PieceSteps);
-        Assert.Equal(161, sheet.OnMeatSteps);
-        Assert.Equal(177, sheet.ToMixSteps);
-        Assert.Equal([101, 76], sheet.LineSteps);
-        Assert.Equal([0, 1], sheet.PieceIndexes);
+        Assert.Equal([84, 77], sheet.Pieces.Steps);
+        Assert.Equal(161, sheet.Pieces.TotalSteps);
+        Assert.Equal(177, StepsOf(sheet).Sum());
+        Assert.Equal([101, 76], StepsOf(sheet));
     }
 
     [Fact]
@@ -26,10 +24,10 @@ public sealed class BatchSheetTests
     {
         var sheet = Sheet(1, "g", 10, Given.Pieces("beef-brisket")).Treatments[0];
 
-        Assert.Empty(sheet.PieceSteps);
-        Assert.Equal(0, sheet.OnMeatSteps);
-        Assert.Equal(0, sheet.ToMixSteps);
-        Assert.Equal([0, 0], sheet.LineSteps);
+        Assert.Empty(sheet.Pieces.Steps);
+        Assert.Equal(0, sheet.Pieces.TotalSteps);
+        Assert.Equal(0, StepsOf(sheet).Sum());
+        Assert.Equal([0, 0], StepsOf(sheet));
     }
 
     [Theory]
@@ -41,8 +39,8 @@ public sealed class BatchSheetTests
 
         var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), WeighingStep.Default, 0, ratios.On(0)).Treatments[0];
 
-        Assert.Equal(713, sheet.OnMeatSteps);
-        Assert.Equal(713, sheet.ToMixSteps);
+        Assert.Equal(713, sheet.Pieces.TotalSteps);
+        Assert.Equal(713, StepsOf(sheet).Sum());
     }
 
     [Fact]
@@ -50,8 +48,8 @@ public sealed class BatchSheetTests
     {
         var sheet = Sheet(1, "g", 0, Given.Pieces("beef-brisket", 6000, 5500, 5000) with { DoseFactors = [1, 0, 0.5] }).Treatments[0];
 
-        Assert.Equal([84, 0, 35], sheet.PieceSteps);
-        Assert.Equal(119, sheet.ToMixSteps);
+        Assert.Equal([84, 0, 35], sheet.Pieces.Steps);
+        Assert.Equal(119, StepsOf(sheet).Sum());
     }
 
     [Fact]
@@ -60,8 +58,8 @@ public sealed class BatchSheetTests
         var treatment = SaltAndPepper.Ratios().On(0) with { DoseGramsPerKilogram = 28 };
         var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", 1000)), WeighingStep.Default, 0, treatment).Treatments[0];
 
-        Assert.Equal([28], sheet.PieceSteps);
-        Assert.Equal([16, 12], sheet.LineSteps);
+        Assert.Equal([28], sheet.Pieces.Steps);
+        Assert.Equal([16, 12], StepsOf(sheet));
         Assert.Equal(2, treatment.DoseScale);
     }
 
@@ -70,7 +68,7 @@ public sealed class BatchSheetTests
     {
         var treatment = SaltAndPepper.Ratios().On(0) with { Applications = 3 };
 
-        Assert.Equal([42], Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", 1000)), WeighingStep.Default, 0, treatment).Treatments[0].PieceSteps);
+        Assert.Equal([42], Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", 1000)), WeighingStep.Default, 0, treatment).Treatments[0].Pieces.Steps);
     }
 
     [Fact]
@@ -79,9 +77,8 @@ public sealed class BatchSheetTests
         var pile = Given.Pile(Given.Pieces("beef-brisket", 1000, 1000), Given.Pieces("pork-shoulder", 2000));
         var sheet = Given.Sheet(pile, WeighingStep.Default, 0, SaltAndPepper.Ratios().On(1), SaltAndPepper.Ratios().On(0, 1));
 
-        Assert.Equal([2], sheet.Treatments[0].PieceIndexes);
-        Assert.Equal([28], sheet.Treatments[0].PieceSteps);
-        Assert.Equal([14, 14, 28], sheet.Treatments[1].PieceSteps);
+        Assert.Equal([28], sheet.Treatments[0].Pieces.Steps);
+        Assert.Equal([14, 14, 28], sheet.Treatments[1].Pieces.Steps);
     }
 
     [Fact]
@@ -89,7 +86,7 @@ public sealed class BatchSheetTests
     {
         var ratios = (SaltAndPepper with { Base = RatioBase.Cooked }).Ratios();
 
-        Assert.Equal([784], Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", 10_000)), Given.Step(0.1, "g"), 0, ratios.On(0)).Treatments[0].PieceSteps);
+        Assert.Equal([784], Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", 10_000)), Given.Step(0.1, "g"), 0, ratios.On(0)).Treatments[0].Pieces.Steps);
     }
 
     [Fact]
@@ -106,108 +103,11 @@ public sealed class BatchSheetTests
         var card = Given.Draft(Given.Line("salt", "table", 10, "g")).WrittenFor(1, "kg", WeightBasis.Purchase).Ratios();
         var bought = Given.Pieces("beef-brisket", 5000) with { WeightIs = WeightBasis.Purchase, TrimLossPercent = 20 };
 
-        Assert.Equal([50], Given.Sheet(Given.Pile(bought), WeighingStep.Default, 0, card.On(0)).Treatments[0].PieceSteps);
-    }
-
-    [Fact]
-    public void A_fine_enough_scale_is_not_remarked_on() =>
-        Assert.Empty(Remarks(0.1, "g", Given.Pieces("beef-brisket", 6000)));
-
-    [Theory]
-    [InlineData(3333, 0)]
-    [InlineData(3200, 1)]
-    public void A_step_of_more_than_a_twentieth_of_an_amount_is_coarse(double grams, int remarks) =>
-        Assert.Equal(remarks, Remarks(1, "g", Given.Pieces("beef-brisket", grams)).Count(f => f.Pointer == "/treatments/0"));
-
-    [Fact]
-    public void A_coarse_step_proposes_a_finer_scale_or_a_larger_batch()
-    {
-        var findings = Remarks(5, "g", Given.Pieces("beef-brisket", 2500));
-
-        Assert.All(findings, f => Assert.Equal(("scale-too-coarse", Severity.Warning), (f.Code, f.Severity)));
-        Assert.Equal(["35 g", "15 g"], findings.Select(f => f.Parameters["amount"]));
-        Assert.Equal(["5 g", "5 g"], findings.Select(f => f.Parameters["step"]));
-        Assert.Equal([14.3, 33.3], findings.Select(f => f.Parameters["percent"]));
-        Assert.Equal(["1.75 g", "0.75 g"], findings.Select(f => f.Parameters["suggestedStep"]));
-        Assert.Equal([3d, 7d], findings.Select(f => f.Parameters["multiple"]));
-    }
-
-    [Fact]
-    public void An_amount_that_comes_to_no_step_at_all_is_the_coarsest_of_all()
-    {
-        var draft = Given.Draft(Given.Line("salt", "table", 10, "g/kg"), Given.Line("thyme-dried", "leaves", 0.5, "g/kg"));
-        var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", 500)), WeighingStep.Default, 0, draft.Ratios().On(0));
-
-        Assert.Equal([5, 0], sheet.Treatments[0].LineSteps);
-        var finding = Assert.Single(RemarksOn(sheet));
-        Assert.Equal("0.25 g", finding.Parameters["amount"]);
-        Assert.Equal(400d, finding.Parameters["percent"]);
-        Assert.Equal("0.0125 g", finding.Parameters["suggestedStep"]);
-        Assert.Equal(80d, finding.Parameters["multiple"]);
-    }
-
-    [Theory]
-    [InlineData(new double[] { 20, 5000, 10, 30 }, 0.5, "0.105 g")]
-    [InlineData(new double[] { 20, 500, 10 }, 0.1, "0.053 g")]
-    public void The_least_of_all_lost_amounts_is_the_one_remarked_on(double[] grams, double thyme, string amount)
-    {
-        var draft = Given.Draft(Given.Line("salt", "table", 10, "g/kg"), Given.Line("thyme-dried", "leaves", thyme, "g/kg"));
-        var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), WeighingStep.Default, 0, draft.Ratios().On(0));
-
-        Assert.Equal(amount, Assert.Single(RemarksOn(sheet)).Parameters["amount"]);
-    }
-
-    [Fact]
-    public void The_smallest_amount_is_remarked_on_wherever_it_stands_and_skipped_pieces_are_not()
-    {
-        var line = Given.Pieces("beef-brisket", 5000, 950, 400, 700) with { DoseFactors = [0, 1, 1, 1] };
-
-        var pieces = Sheet(1, "g", 0, line);
-
-        Assert.Equal([0, 13, 6, 10], pieces.Treatments[0].PieceSteps);
-        Assert.Equal(["6 g", "12 g"], RemarksOn(pieces).Select(f => f.Parameters["amount"]));
-    }
-
-    [Theory]
-    [InlineData(500, "g", 680_000, "9500 g", "475 g")]
-    [InlineData(1.23456, "g", 200, "2.469 g", "0.123 g")]
-    public void Amounts_in_a_remark_are_written_as_a_cook_writes_them(double step, string unit, double grams, string amount, string suggested)
-    {
-        var draft = Given.Draft(Given.Line("salt", "table", 14, "g/kg"));
-        var sheet = Given.Sheet(Given.Pile(Given.Pieces("beef-brisket", grams)), Given.Step(step, unit), 0, draft.Ratios().On(0));
-
-        var finding = Assert.Single(RemarksOn(sheet));
-        Assert.Equal((amount, suggested), (finding.Parameters["amount"], finding.Parameters["suggestedStep"]));
-    }
-
-    [Fact]
-    public void A_piece_that_comes_to_no_step_at_all_is_remarked_on()
-    {
-        var pile = Given.Pile(Given.Pieces("beef-brisket", 10, 5000));
-        var sheet = Given.Sheet(pile, WeighingStep.Default, 0, SaltAndPepper.Ratios().On(0));
-
-        Assert.Equal(0, sheet.Treatments[0].PieceSteps[0]);
-        Assert.Equal("0.14 g", Assert.Single(RemarksOn(sheet)).Parameters["amount"]);
-    }
-
-    [Fact]
-    public void A_skipped_piece_and_an_empty_line_are_not_lost_amounts()
-    {
-        var draft = Given.Draft(Given.Line("salt", "table", 10, "g/kg"), Given.Line("thyme-dried", "leaves", 0, "g/kg"));
-        var pile = Given.Pile(Given.Pieces("beef-brisket", 5000, 5000) with { DoseFactors = [1, 0] });
-
-        Assert.Empty(RemarksOn(Given.Sheet(pile, WeighingStep.Default, 0, draft.Ratios().On(0))));
+        Assert.Equal([50], Given.Sheet(Given.Pile(bought), WeighingStep.Default, 0, card.On(0)).Treatments[0].Pieces.Steps);
     }
 
     private static BatchSheet Sheet(double step, string unit, double overage, PileLine line) =>
         Given.Sheet(Given.Pile(line), Given.Step(step, unit), overage, SaltAndPepper.Ratios().On(0));
 
-    private static IReadOnlyList<Finding> Remarks(double step, string unit, PileLine line) => RemarksOn(Sheet(step, unit, 0, line));
-
-    private static IReadOnlyList<Finding> RemarksOn(BatchSheet sheet)
-    {
-        var findings = new FindingLog(Seed.Catalogue);
-        sheet.NoticeCoarseSteps(Seed.Catalogue, findings, t => $"/treatments/{t}");
-        return findings.Findings;
-    }
+    private static long[] StepsOf(TreatmentSheet sheet) => [.. sheet.Lines.Select(l => l.Steps)];
 }

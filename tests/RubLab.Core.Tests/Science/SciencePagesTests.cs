@@ -62,7 +62,7 @@ public sealed class SciencePagesTests
             .WrittenFor(page.Given("bought"), page.UnitOf("bought"), WeightBasis.Purchase).Ratios();
         var piece = Given.Pieces("beef-brisket", page.InBase("bought")) with { WeightIs = WeightBasis.Purchase, TrimLossPercent = page.Given("trim") };
         page.Finds("ratio to purchase weight", card.DoseGramsPerKilogram);
-        page.Finds("ratio to green weight", card.DoseGramsPerKilogram * BaseWeight.PerGreen(card, piece, 0)!.Value);
+        page.Finds("ratio to green weight", card.DoseGramsPerKilogram * BaseWeight.PerKilogramGreen(card, Given.Pile(piece), 0)!.Value);
 
         var mix = Given.Draft(
             Given.Line("salt", "table", page.Given("first part"), "parts-by-mass"),
@@ -120,12 +120,12 @@ public sealed class SciencePagesTests
         var sheet = Given.Sheet(
             Given.Pile(Given.Pieces("beef-brisket", page.InBase("first piece"), page.InBase("second piece"))),
             step, page.Given("overage"), ratios.On(0)).Treatments[0];
-        page.Finds("on the first piece", step.ValueOf(sheet.PieceSteps[0]));
-        page.Finds("on the second piece", step.ValueOf(sheet.PieceSteps[1]));
-        page.Finds("on the meat", step.ValueOf(sheet.OnMeatSteps));
-        page.Finds("to mix", step.ValueOf(sheet.ToMixSteps));
-        page.Finds("salt to weigh", step.ValueOf(sheet.LineSteps[0]));
-        page.Finds("pepper to weigh", step.ValueOf(sheet.LineSteps[1]));
+        page.Finds("on the first piece", step.ValueOf(sheet.Pieces.Steps[0]));
+        page.Finds("on the second piece", step.ValueOf(sheet.Pieces.Steps[1]));
+        page.Finds("on the meat", step.ValueOf(sheet.Pieces.TotalSteps));
+        page.Finds("to mix", (double)sheet.ToMix);
+        page.Finds("salt to weigh", (double)sheet.Lines[0].Value);
+        page.Finds("pepper to weigh", (double)sheet.Lines[1].Value);
     }
 
     private static void Spoons(SciencePage page)
@@ -163,7 +163,7 @@ public sealed class SciencePagesTests
     private static void Checks(SciencePage page)
     {
         var treatment = Given.Draft(Given.Line("salt", "table", page.Given("salt"), page.UnitOf("salt"))).Ratios().On(0);
-        var roast = SaltCheck.Of(SaltLedger.Of(Given.Pile(Given.Pieces("beef-brisket", 6000)), 0, [treatment], isWeighed: true), Seed.Catalogue).Single();
+        var roast = SaltCheck.Of(SaltLedger.Of(Given.Pile(Given.Pieces("beef-brisket", 6000)), 0, [treatment], isWeighed: true), Seed.Catalogue).Single(check => check.Id == "S25");
         page.Finds("measured", roast.Measured!.Value.Typical);
         page.Finds("lowest", roast.Lowest!.Value);
         page.Finds("highest", roast.Highest!.Value);
