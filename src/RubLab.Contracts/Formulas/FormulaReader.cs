@@ -118,9 +118,9 @@ public static class FormulaReader
         }
 
         // The load of a cure has legal limits that this version does not compute: better none than an unchecked one.
-        if (ingredient is { IsCure: true } || line.NitriteFraction > 0 || line.NitrateFraction > 0)
+        if (ingredient is { IsCure: true })
         {
-            at.Fault("cure-not-offered", "Formulas with nitrite or nitrate are not computed by this version.");
+            at.At("ingredient").Fault("cure-not-offered", $"{ingredient.Name} carries nitrite or nitrate, whose load this version does not check.");
         }
 
         return new FormulaLineDraft(

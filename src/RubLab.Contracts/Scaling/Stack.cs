@@ -56,6 +56,13 @@ internal sealed class Stack
             }
 
             NoticeCooking(line, pointer, findings);
+            if (line is { BonePercent: null, Cut.BonePercent: { } bone })
+            {
+                findings.Add(
+                    "bone-assumed", pointer, bone.Citation.SourceId,
+                    ("line", line.Id), ("low", bone.Band.Low), ("typical", bone.Band.Typical), ("high", bone.Band.High));
+            }
+
             if (line.AddedSolutionPercent > 0)
             {
                 NoticeSolution(i, pointer, findings);

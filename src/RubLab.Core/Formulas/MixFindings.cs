@@ -16,6 +16,11 @@ public static class MixFindings
     public static void Notice(FormulaRatios ratios, double? cookerCelsius, Catalogue catalogue, FindingLog findings, string pointer)
     {
         NoticeParting(ratios, catalogue, findings, pointer);
+        if (ratios.Lines.Any(l => l.Line.NitriteFraction > 0 || l.Line.NitrateFraction > 0))
+        {
+            findings.Add("cure-unchecked", pointer, null, ("treatment", ratios.Formula.Name));
+        }
+
         foreach (var line in ratios.Lines)
         {
             NoticeFlakes(line, ratios.Formula.Mode, findings, pointer);

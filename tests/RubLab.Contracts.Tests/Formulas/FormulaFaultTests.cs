@@ -90,16 +90,20 @@ public class FormulaFaultTests
     public void What_is_in_range_is_taken(string edits) => Assert.Empty(FaultsOf(Document.Of(InParts).Edit(edits).Json));
 
     [Fact]
-    public void A_formula_by_area_is_sound_but_no_sheet_is_made_of_it()
+    public void A_formula_by_area_needs_the_surface_of_weighed_pieces()
     {
         const string byArea = """/base = "area" & /dose = {"value":2,"unit":"g/100cm2"}""";
         Assert.Empty(FaultsOf(Document.Of(InParts).Edit(byArea).Json));
         var sheet = Document.FirstSheet().Set("/treatments/0/formula", JsonNode.Parse(Document.Of(InParts).Edit(byArea).Json));
-        var fault = Assert.Single(sheet.Sheet().Log.Faults);
-        Assert.Equal("/treatments/0/formula base-unknown", $"{fault.Pointer} {fault.Code}");
-        Assert.Contains("area", fault.Detail, StringComparison.Ordinal);
-        Assert.Contains("surface", fault.Detail, StringComparison.Ordinal);
+        Assert.Empty(sheet.Sheet().Log.Faults);
+        Assert.True((double)sheet.SheetAnswer()["treatments"]![0]!["onMeat"]!["value"]! > 0);
     }
+
+    [Theory]
+    [InlineData("cure-6-25")]
+    [InlineData("sodium-nitrite")]
+    public void A_cure_is_refused_while_its_load_is_not_checked(string cure) =>
+        Refused(InParts, $$"""/lines/0 = {"ingredient":"{{cure}}","amount":{"value":1,"unit":"parts-by-mass"} }""", "/lines/0/ingredient cure-not-offered");
 
     [Theory]
     [InlineData("injection")]

@@ -72,9 +72,10 @@ public class FirstSheetTests
     [Fact]
     public void Sodium_per_portion_holds_the_meats_own_sodium()
     {
-        // Own sodium of pork shoulder 65 mg/100 g; pepper 20 mg/100 g; a portion of 170 g.
-        var perKg = (8.8 * 0.38758 + 13.2 * 0.0002) * 0.95 + 0.65;
-        var typical = perKg * 0.661 / 0.695 * 170;
+        // Own sodium of pork shoulder 65 mg/100 g of meat, 15 % of the piece being bone; pepper 20 mg/100 g; a portion of
+        // 170 g of meat without bone.
+        var perKg = (8.8 * 0.38758 + 13.2 * 0.0002) * 0.95 + 0.65 * 0.85;
+        var typical = perKg * 0.661 / 0.695 / 0.85 * 170;
         Assert.Equal(Math.Round(typical), (double)Answer["salt"]![0]!["ledger"]!["sodiumPerPortion"]!["typical"]!);
         Assert.Equal(Math.Round(0.84 * 0.795 / 0.681 * 170), (double)Answer["salt"]![1]!["ledger"]!["sodiumPerPortion"]!["typical"]!);
     }
