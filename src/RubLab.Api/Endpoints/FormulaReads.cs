@@ -3,6 +3,7 @@ using RubLab.Api.Http;
 using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Listing;
+using RubLab.Contracts.Outputs;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Storage;
@@ -46,10 +47,7 @@ internal static class FormulaReads
         }
 
         var kitchen = await work.Kitchens.GetAsync(caller.KitchenId, http.RequestAborted);
-        return Answers.Tagged(
-            http, EntityTags.OfFormula(stored.Revision, catalogue.Version, kitchen?.DensityRevision ?? 0),
-            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, catalogue),
-            RubLabJson.Default.FormulaResponse);
+        return Answer(http, FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, catalogue), kitchen?.DensityRevision ?? 0, catalogue);
     }
 
     public static async Task<IResult> ListRevisions(
@@ -93,11 +91,16 @@ internal static class FormulaReads
         }
 
         var kitchen = await work.Kitchens.GetAsync(caller.KitchenId, http.RequestAborted);
-        return Answers.Tagged(
-            http, EntityTags.OfFormula(stored.Revision, catalogue.Version, kitchen?.DensityRevision ?? 0),
-            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.CreatedAt, catalogue),
-            RubLabJson.Default.FormulaResponse);
+        return Answer(http, FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.CreatedAt, catalogue), kitchen?.DensityRevision ?? 0, catalogue);
     }
+
+    private static IResult Answer(HttpContext http, FormulaResponse formula, long densityRevision, Catalogue catalogue) =>
+        Negotiation.Best(http.Request, Negotiation.Json, Negotiation.JsonLd) == Negotiation.JsonLd
+            ? Answers.Tagged(
+                http, EntityTags.OfRecipe(formula.Revision, catalogue.Version, densityRevision),
+                Recipes.From(formula, catalogue), RecipeJson.Default.RecipeResponse, Negotiation.JsonLd)
+            : Answers.Tagged(
+                http, EntityTags.OfFormula(formula.Revision, catalogue.Version, densityRevision), formula, RubLabJson.Default.FormulaResponse);
 
     // Each formula's revisions are a list of their own.
     private static string RevisionsOf(string id) => "revisions/" + id;
