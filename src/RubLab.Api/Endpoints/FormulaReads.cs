@@ -3,6 +3,7 @@ using RubLab.Api.Http;
 using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Listing;
+using RubLab.Contracts.Outputs;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Storage;
@@ -45,10 +46,7 @@ internal static class FormulaReads
             return Problems.Of(ProblemTypes.NotFound);
         }
 
-        return Answers.Tagged(
-            http, EntityTags.OfFormula(stored.Revision, kitchen.Catalogue.Version, kitchen.DensityRevision),
-            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, kitchen.Catalogue),
-            RubLabJson.Default.FormulaResponse);
+        return Answer(http, FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.UpdatedAt, kitchen.Catalogue), kitchen);
     }
 
     public static async Task<IResult> ListRevisions(
@@ -91,11 +89,16 @@ internal static class FormulaReads
             return Problems.Of(ProblemTypes.NotFound);
         }
 
-        return Answers.Tagged(
-            http, EntityTags.OfFormula(stored.Revision, kitchen.Catalogue.Version, kitchen.DensityRevision),
-            FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.CreatedAt, kitchen.Catalogue),
-            RubLabJson.Default.FormulaResponse);
+        return Answer(http, FormulaDocuments.Answer(stored.Id, stored.Revision, stored.Document, stored.CreatedAt, kitchen.Catalogue), kitchen);
     }
+
+    private static IResult Answer(HttpContext http, FormulaResponse formula, KitchenCatalogue kitchen) =>
+        Negotiation.Best(http.Request, Negotiation.Json, Negotiation.JsonLd) == Negotiation.JsonLd
+            ? Answers.Tagged(
+                http, EntityTags.OfRecipe(formula.Revision, kitchen.Catalogue.Version, kitchen.DensityRevision),
+                Recipes.From(formula, kitchen.Catalogue), RecipeJson.Default.RecipeResponse, Negotiation.JsonLd)
+            : Answers.Tagged(
+                http, EntityTags.OfFormula(formula.Revision, kitchen.Catalogue.Version, kitchen.DensityRevision), formula, RubLabJson.Default.FormulaResponse);
 
     // Each formula's revisions are a list of their own.
     private static string RevisionsOf(string id) => "revisions/" + id;

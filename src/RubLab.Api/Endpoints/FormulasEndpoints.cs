@@ -23,8 +23,8 @@ internal static class FormulasEndpoints
             .Refuses()
             .TakesBody();
         routes.MapGet("/{id}", FormulaReads.Get)
-            .Described("getFormula", "One formula: as authored, and what it comes to.")
-            .Produces<FormulaResponse>()
+            .Described("getFormula", "One formula: as authored, and what it comes to.", "JSON, or a schema.org Recipe where Accept likes application/ld+json best.")
+            .Produces<FormulaResponse>(StatusCodes.Status200OK, Negotiation.Json, Negotiation.JsonLd)
             .Produces(StatusCodes.Status304NotModified)
             .Refuses(ProblemTypes.NotFound);
         routes.MapPut("/{id}", FormulaWrites.Replace)
@@ -44,8 +44,8 @@ internal static class FormulasEndpoints
             .Produces(StatusCodes.Status304NotModified)
             .Refuses(ProblemTypes.NotFound, ProblemTypes.Unprocessable);
         routes.MapGet("/{id}/revisions/{revision}", FormulaReads.GetRevision)
-            .Described("getFormulaRevision", "One revision of a formula.")
-            .Produces<FormulaResponse>()
+            .Described("getFormulaRevision", "One revision of a formula.", "JSON, or a schema.org Recipe where Accept likes application/ld+json best.")
+            .Produces<FormulaResponse>(StatusCodes.Status200OK, Negotiation.Json, Negotiation.JsonLd)
             .Produces(StatusCodes.Status304NotModified)
             .Refuses(ProblemTypes.NotFound);
     }

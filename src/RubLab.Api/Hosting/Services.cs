@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Http.Json;
 using RubLab.Api.Http;
 using RubLab.Api.OpenApi;
 using RubLab.Contracts.Json;
+using RubLab.Contracts.Outputs;
 
 namespace RubLab.Api.Hosting;
 
@@ -35,6 +36,7 @@ public static class Services
         {
             var json = o.SerializerOptions;
             json.TypeInfoResolverChain.Insert(0, RubLabJson.Default);
+            json.TypeInfoResolverChain.Insert(1, RecipeJson.Default);
             json.PropertyNameCaseInsensitive = false;
             json.UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow;
             json.AllowDuplicateProperties = false;

@@ -7,7 +7,7 @@ namespace RubLab.Api.Http;
 public static class Answers
 {
     /// <summary>A GET: 304 when the sender holds this tag already.</summary>
-    public static IResult Tagged<T>(HttpContext http, string tag, T value, JsonTypeInfo<T> type)
+    public static IResult Tagged<T>(HttpContext http, string tag, T value, JsonTypeInfo<T> type, string? contentType = null)
     {
         var headers = http.Response.Headers;
         headers.ETag = tag;
@@ -15,7 +15,7 @@ public static class Answers
         headers.Vary = "Authorization, Accept";
         return EntityTags.IsHeld(http.Request, tag)
             ? TypedResults.StatusCode(StatusCodes.Status304NotModified)
-            : TypedResults.Json(value, type);
+            : TypedResults.Json(value, type, contentType);
     }
 
     /// <summary>A computed document of any length, sent while it is written.</summary>
@@ -30,6 +30,13 @@ public static class Answers
     {
         http.Response.Headers.CacheControl = "no-store";
         return new AtOnce<T>(value, type);
+    }
+
+    /// <summary>A computed document that is not JSON, of any length, sent while it is written.</summary>
+    public static IResult ComputedText(HttpContext http, string contentType, IEnumerable<string> parts)
+    {
+        http.Response.Headers.CacheControl = "no-store";
+        return new TextAnswer(contentType, parts);
     }
 
     private sealed class AtOnce<T>(T value, JsonTypeInfo<T> type) : IResult

@@ -18,6 +18,10 @@ public static partial class EntityTags
     /// <summary>The tag of something stored that nothing else enters into.</summary>
     public static string OfRevision(long revision, string dataVersion) => OfFormula(revision, dataVersion, 0);
 
+    /// <summary>The tag of a formula read back as a recipe: another answer from the same revision.</summary>
+    public static string OfRecipe(long revision, string dataVersion, long densityRevision) =>
+        string.Create(CultureInfo.InvariantCulture, $"\"r{revision}-{dataVersion}-d{densityRevision}-ld\"");
+
     /// <summary>Whether the sender already has this answer.</summary>
     public static bool IsHeld(HttpRequest request, string tag) =>
         EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var held)
@@ -49,6 +53,6 @@ public static partial class EntityTags
             : (IfMatch.Unknown, 0);
     }
 
-    [GeneratedRegex("^\"r([0-9]+)-[^\"]+-d[0-9]+\"$")]
+    [GeneratedRegex("^\"r([0-9]+)-[^\"]+-d[0-9]+(-ld)?\"$")]
     private static partial Regex OfAnyFormula();
 }

@@ -22,7 +22,7 @@ public static class ProblemTypes
         "method-not-allowed", 405, "This method does not exist here.", "See the Allow header for the methods of this path.");
 
     public static readonly ProblemType NotAcceptable = new(
-        "not-acceptable", 406, "No such representation.", "This path answers in application/json; the Accept header rules it out.");
+        "not-acceptable", 406, "No such representation.", "Every path answers in application/json; the description says where there is more. The Accept header rules out all there is here.");
 
     public static readonly ProblemType Stale = new(
         "stale", 412, "It has changed since you read it.",

@@ -19,8 +19,8 @@ public sealed class SafetyHeaders(RequestDelegate next)
         var headers = http.Response.Headers;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
-        // The API explorer styles itself inline; everything else lives under the strict policy.
-        if (!http.Request.Path.StartsWithSegments("/swagger"))
+        // The API explorer styles itself inline, and a sheet to print brings a stricter policy of its own.
+        if (!http.Request.Path.StartsWithSegments("/swagger") && headers.ContentSecurityPolicy.Count == 0)
         {
             headers.ContentSecurityPolicy = PagePolicy;
         }

@@ -1,6 +1,8 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using RubLab.Api.Http;
 using RubLab.Contracts.Json;
+using RubLab.Contracts.Outputs;
 using RubLab.Contracts.Salt;
 using RubLab.Contracts.Scaling;
 using RubLab.Core.Catalogues;
@@ -15,11 +17,17 @@ internal static class BenchExamples
         var stored = FormulaExamples.Stored();
         FormulaLookup lookup = (id, _) => stored.GetValueOrDefault(id);
         var pile = ExampleBodies.Pile();
+        var sheet = BatchSheets.Compute(pile, catalogue, lookup).Value!;
         yield return ("computeBatchSheet", new OperationExample
         {
             Summary = "Four shoulders and two chicken legs",
             Body = JsonSerializer.SerializeToNode(pile, RubLabJson.Default.BatchSheetRequest),
-            Answer = JsonSerializer.SerializeToNode(BatchSheets.Compute(pile, catalogue, lookup).Value!, RubLabJson.Default.BatchSheetResponse),
+            Answer = JsonSerializer.SerializeToNode(sheet, RubLabJson.Default.BatchSheetResponse),
+            Others = new Dictionary<string, JsonNode>
+            {
+                [Negotiation.Html] = string.Concat(PrintedSheet.Parts(sheet, catalogue)),
+                [Negotiation.Csv] = string.Concat(SheetTables.Records(sheet, SheetTable.Pieces)),
+            },
             Refusal = Problems.Of(BatchSheets.Compute(ExampleBodies.UnsoundPile(), catalogue, lookup).Log),
         });
 

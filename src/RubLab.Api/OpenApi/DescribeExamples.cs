@@ -43,11 +43,11 @@ internal sealed class DescribeExamples(Catalogue catalogue) : IOpenApiDocumentTr
                 continue;
             }
 
-            foreach (var content in contents.Values)
+            foreach (var (type, content) in contents)
             {
                 content.Examples = status == "422"
                     ? new Dictionary<string, IOpenApiExample>(StringComparer.Ordinal) { ["brokenRules"] = SharedRefusals.Example(example.Refusal!) }
-                    : Of(example.Summary, example.Answer!);
+                    : Of(example.Summary, example.Others.GetValueOrDefault(type) ?? example.Answer!);
             }
         }
     }

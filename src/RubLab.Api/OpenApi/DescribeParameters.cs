@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using RubLab.Api.Endpoints;
 using RubLab.Api.Http;
+using RubLab.Contracts.Outputs;
 using RubLab.Contracts.Reading;
 
 namespace RubLab.Api.OpenApi;
@@ -72,6 +73,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             ("value", _) => "The amount.",
             ("unit", _) => "Its unit: of mass or volume.",
             ("to", _) => "The unit asked for: of mass or volume.",
+            ("table", _) => "One table alone, as text/csv: pieces (a row for each piece and treatment) or lines (a row for each formula line and treatment). Refused where the sheet would not hold it.",
             _ => null,
         };
         parameter.Schema = SchemaOf(parameter.Name!);
@@ -87,6 +89,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             ("value", _) => 2,
             ("unit", _) => "tbsp",
             ("to", _) => "g",
+            ("table", _) => "pieces",
             _ => null,
         };
         parameter.Required = parameter.In == ParameterLocation.Path || parameter.Name is "ingredient" or "value" or "unit" or "to";
@@ -99,6 +102,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             "limit" or "since" or "revision" => new OpenApiSchema { Type = JsonSchemaType.Integer },
             "value" => new OpenApiSchema { Type = JsonSchemaType.Number },
             "unit" or "to" => UnitSymbols.MassOrVolume(),
+            "table" => new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. SheetTables.All.All.Select(w => (System.Text.Json.Nodes.JsonNode)w)] },
             _ => new OpenApiSchema { Type = JsonSchemaType.String },
         };
         switch (name)

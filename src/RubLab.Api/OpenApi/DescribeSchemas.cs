@@ -56,7 +56,7 @@ internal sealed class DescribeSchemas : IOpenApiDocumentTransformer
         }
 
         RequestRules.Constrain(name, member, own);
-        if (member is "updatedAt" or "createdAt" or "at")
+        if (member is "updatedAt" or "createdAt" or "dateModified" or "at")
         {
             own.Format = "date-time";
         }

@@ -1,10 +1,12 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using RubLab.Api.Endpoints;
 using RubLab.Api.Hosting;
 using RubLab.Api.Http;
 using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Listing;
+using RubLab.Contracts.Outputs;
 using RubLab.Contracts.Quantities;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
@@ -45,7 +47,7 @@ internal static class FormulaExamples
             Answer = Read(ExampleBodies.Rub(), "lockside-pork-rub-7c1e9b04", 1, Second, catalogue),
             Refusal = refusal,
         });
-        yield return ("getFormula", new OperationExample { Summary = "One every kitchen starts with", Answer = Read(rub, Id, 1, First, catalogue) });
+        yield return ("getFormula", new OperationExample { Summary = "One every kitchen starts with", Answer = Read(rub, Id, 1, First, catalogue), Others = AsRecipe(rub, catalogue) });
         yield return ("replaceFormula", new OperationExample
         {
             Summary = "A lighter dose",
@@ -53,7 +55,7 @@ internal static class FormulaExamples
             Answer = Read(lighter, Id, 2, Second, catalogue),
             Refusal = refusal,
         });
-        yield return ("getFormulaRevision", new OperationExample { Summary = "The first revision", Answer = Read(rub, Id, 1, First, catalogue) });
+        yield return ("getFormulaRevision", new OperationExample { Summary = "The first revision", Answer = Read(rub, Id, 1, First, catalogue), Others = AsRecipe(rub, catalogue) });
         yield return ("listFormulaRevisions", new OperationExample
         {
             Summary = "Replaced once",
@@ -77,10 +79,17 @@ internal static class FormulaExamples
     public static IReadOnlyDictionary<string, FormulaRequest> Stored() =>
         SeedFolder.ReadFormulas().ToDictionary(f => f.Id, f => StoredFormulas.Parse(f.Document), StringComparer.Ordinal);
 
-    private static System.Text.Json.Nodes.JsonNode? Read(FormulaRequest authored, string id, long revision, string at, Catalogue catalogue) =>
-        JsonSerializer.SerializeToNode(
-            FormulaAnswers.From(FormulaAnswers.Check(authored, catalogue).Value!, authored, id, revision, at, catalogue),
-            RubLabJson.Default.FormulaResponse);
+    private static JsonNode? Read(FormulaRequest authored, string id, long revision, string at, Catalogue catalogue) =>
+        JsonSerializer.SerializeToNode(Answer(authored, id, revision, at, catalogue), RubLabJson.Default.FormulaResponse);
+
+    private static Dictionary<string, JsonNode> AsRecipe(FormulaRequest authored, Catalogue catalogue) => new()
+    {
+        [Negotiation.JsonLd] = JsonSerializer.SerializeToNode(
+            Recipes.From(Answer(authored, Id, 1, First, catalogue), catalogue), RecipeJson.Default.RecipeResponse)!,
+    };
+
+    private static FormulaResponse Answer(FormulaRequest authored, string id, long revision, string at, Catalogue catalogue) =>
+        FormulaAnswers.From(FormulaAnswers.Check(authored, catalogue).Value!, authored, id, revision, at, catalogue);
 
     private static IResult BadSince()
     {

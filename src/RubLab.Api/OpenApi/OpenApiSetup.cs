@@ -10,6 +10,7 @@ internal static class OpenApiSetup
         services.AddOpenApi(DocumentName, options =>
         {
             options.AddDocumentTransformer<DescribeDocument>();
+            options.AddDocumentTransformer<DescribeRepresentations>();
             options.AddDocumentTransformer<DescribeSchemas>();
             options.AddDocumentTransformer<DescribeParameters>();
             options.AddDocumentTransformer<DescribeResponses>();

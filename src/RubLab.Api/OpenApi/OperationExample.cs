@@ -12,6 +12,9 @@ internal sealed record OperationExample
     /// <summary>None where the answer has no body.</summary>
     public JsonNode? Answer { get; init; }
 
+    /// <summary>The same answer in other representations, by media type.</summary>
+    public IReadOnlyDictionary<string, JsonNode> Others { get; init; } = new Dictionary<string, JsonNode>();
+
     /// <summary>A refusal with 422.</summary>
     public IResult? Refusal { get; init; }
 }

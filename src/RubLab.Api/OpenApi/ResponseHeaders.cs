@@ -8,6 +8,7 @@ internal static class ResponseHeaders
     private const string ETag = "ETag";
     private const string CacheControl = "Cache-Control";
     private const string Vary = "Vary";
+    private const string ContentDisposition = "Content-Disposition";
     private const string Location = "Location";
     private const string WwwAuthenticate = "WWW-Authenticate";
 
@@ -16,6 +17,7 @@ internal static class ResponseHeaders
         Add(ETag, "Changes with the answer: of reference data with its edition, of a formula with its revision too. Always strong.", "\"r1-2026.2-d0\"");
         Add(CacheControl, "private, no-cache where there is an ETag to ask with; no-store on what is computed from what was sent.", "private, no-cache");
         Add(Vary, "The request headers the answer depends on.", "Authorization, Accept");
+        Add(ContentDisposition, "A name to save a table under; on text/csv alone.", "attachment; filename=\"batch-sheet-pieces.csv\"");
         Add(Location, "The path of what was stored.", "/v1/formulas/lockside-pork-rub-7c1e9b04");
         Add(WwwAuthenticate, "How to send a key.", "Bearer");
 
@@ -36,6 +38,7 @@ internal static class ResponseHeaders
             (_, 204) or ("getHealth", _) => null,
             ("createFormula", _) => Named(document, Location, ETag),
             ("replaceFormula", _) => Named(document, ETag),
+            ("computeBatchSheet", _) => Named(document, CacheControl, ContentDisposition),
             _ when isTagged => Named(document, ETag, CacheControl, Vary),
             _ => Named(document, CacheControl),
         };

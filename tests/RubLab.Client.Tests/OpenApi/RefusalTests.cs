@@ -65,7 +65,7 @@ public sealed class RefusalTests(ServedDocument document) : IClassFixture<Served
     [InlineData("getFormula", "304", "ETag Cache-Control Vary")]
     [InlineData("createFormula", "201", "Location ETag")]
     [InlineData("replaceFormula", "200", "ETag")]
-    [InlineData("computeBatchSheet", "200", "Cache-Control")]
+    [InlineData("computeBatchSheet", "200", "Cache-Control Content-Disposition")]
     [InlineData("listChanges", "200", "Cache-Control")]
     [InlineData("getFormula", "401", "WWW-Authenticate")]
     [InlineData("deleteFormula", "403", "WWW-Authenticate")]

@@ -1,0 +1,69 @@
+using RubLab.Contracts.Scaling;
+using RubLab.Core.Catalogues;
+
+namespace RubLab.Contracts.Outputs;
+
+/// <summary>The page of one treatment: what to weigh, and how much goes on each piece.</summary>
+internal static class PrintedTreatment
+{
+    public static IEnumerable<string> Parts(SheetTreatmentResponse treatment, int number, Catalogue catalogue)
+    {
+        var name = Html.Text(treatment.Name);
+        yield return $"""
+            <section aria-labelledby="treatment-{number}">
+            <h2 id="treatment-{number}">{name}</h2>
+            <p>{Html.Text(Use(treatment))}</p>
+            <p>Mix <strong>{PrintedSheet.Quantity(treatment.ToMix)}</strong>; <strong>{PrintedSheet.Quantity(treatment.OnMeat)}</strong> of it goes on the meat.</p>
+            <table>
+            <caption>Weigh</caption>
+            <thead><tr><th scope="col">Ingredient</th><th scope="col">Weigh</th><th scope="col">Scale shows</th><th scope="col">In spoons, about</th></tr></thead>
+            <tbody>
+
+            """;
+        foreach (var line in treatment.Lines)
+        {
+            yield return $"""
+                <tr><th scope="row">{Html.Text(IngredientNames.Of(line.Ingredient, line.Form, catalogue))}</th><td class="weigh">{PrintedSheet.Quantity(line.ToMix)}</td><td class="running">{PrintedSheet.Quantity(line.RunningTotal)}</td><td class="spoon">{Html.Text(line.Spoon?.Text ?? "weigh it")}</td></tr>
+
+                """;
+        }
+
+        yield return "</tbody>\n</table>\n";
+        if (treatment.Pieces is { } pieces)
+        {
+            yield return """
+                <table>
+                <caption>On each piece</caption>
+                <thead><tr><th scope="col">Piece</th><th scope="col">Put on</th><th scope="col">Read aloud</th></tr></thead>
+                <tbody>
+
+                """;
+            foreach (var piece in pieces)
+            {
+                yield return $"""
+                    <tr><th scope="row">{piece.Number}</th><td class="weigh">{PrintedSheet.Quantity(piece.Amount)}</td><td class="aloud">{Html.Text(ReadAloud.Of(piece, treatment.Name))}</td></tr>
+
+                    """;
+            }
+
+            yield return "</tbody>\n</table>\n";
+        }
+
+        yield return "</section>\n";
+    }
+
+    private static string Use(SheetTreatmentResponse treatment)
+    {
+        var kind = char.ToUpperInvariant(treatment.Kind[0]) + treatment.Kind[1..].Replace('-', ' ');
+        var stage = treatment.Stage switch
+        {
+            "before" => ", before cooking",
+            "during" => ", during cooking",
+            "wrap" => ", in the wrap",
+            "after" => ", after cooking",
+            _ => "",
+        };
+        var times = treatment.Applications == 1 ? "" : $" The amounts are for {treatment.Applications} applications together.";
+        return $"{kind}{stage}: {PrintedSheet.Ratio(treatment.Dose)} of {BaseWords.Of(treatment.Base)}.{times}";
+    }
+}
