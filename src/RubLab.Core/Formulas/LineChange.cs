@@ -9,7 +9,7 @@ namespace RubLab.Core.Formulas;
 public static class LineChange
 {
     /// <summary>A new amount on a line, in the line's own unit; the dose or the salt is held.</summary>
-    /// <returns>The changed formula; none when the salt cannot be held because the mix would have none.</returns>
+    /// <returns>The changed formula; none when the salt cannot be held because the mix has or would have none.</returns>
     public static Formula? WithAmount(Formula formula, int line, double amount, HoldOnChange hold, Catalogue catalogue)
     {
         var changed = formula with { Lines = Replaced(formula.Lines, line, formula.Lines[line] with { Amount = amount }) };
@@ -40,13 +40,25 @@ public static class LineChange
         var was = Before(before, catalogue);
         if (hold == HoldOnChange.Dose)
         {
-            return changed with { Dose = was.DoseGramsPerKilogram };
+            return Dosed(changed, was.DoseGramsPerKilogram, catalogue);
         }
 
         var saltShare = Before(changed with { Dose = was.DoseGramsPerKilogram }, catalogue).SaltSharePercent.Typical;
-        return saltShare > 0
-            ? changed with { Dose = was.DoseGramsPerKilogram * was.SaltSharePercent.Typical / saltShare }
+        return saltShare > 0 && was.SaltSharePercent.Typical > 0
+            ? Dosed(changed, was.DoseGramsPerKilogram * was.SaltSharePercent.Typical / saltShare, catalogue)
             : null;
+    }
+
+    // A dose stands on green weight. An old card for meat as bought keeps its own weight of meat instead, so that it
+    // goes on standing on meat as bought.
+    private static Formula Dosed(Formula formula, double dose, Catalogue catalogue)
+    {
+        if (formula is { Dose: null, WrittenForIs: WeightBasis.Purchase, WrittenForGrams: { } weight, Mode: AuthoringMode.Amounts })
+        {
+            return formula with { WrittenForGrams = weight * Before(formula, catalogue).DoseGramsPerKilogram / dose };
+        }
+
+        return formula with { Dose = dose };
     }
 
     private static FormulaRatios Before(Formula formula, Catalogue catalogue) =>

@@ -55,7 +55,7 @@ public static class SheetFindings
         for (var i = 0; i < sheet.Lines.Count; i++)
         {
             var line = sheet.Lines[i];
-            var steps = line.LostSteps > 0 ? line.LostSteps / sheet.BowlCount : Bowls.Share(line.Steps, 0, sheet.BowlCount);
+            var steps = line.LostSteps > 0 ? line.LostSteps / sheet.BowlCount : StepsInFirstBowl(line, sheet.BowlCount);
             if (!IsCoarse(steps, catalogue))
             {
                 continue;
@@ -68,6 +68,10 @@ public static class SheetFindings
             }
         }
     }
+
+    // The first bowl has the least of a line; where that is nothing, the mean of all bowls stands for it.
+    private static double StepsInFirstBowl(LineAmount line, int bowls) =>
+        Bowls.Share(line.Steps, 0, bowls) is > 0 and var whole ? whole : (double)line.Steps / bowls;
 
     private static bool IsCoarse(double steps, Catalogue catalogue) =>
         steps > 0 && 100.0 / steps > catalogue.Constants.CoarseStepPercent;
@@ -107,7 +111,7 @@ public static class SheetFindings
         var step = sheet.Lines[small].Step;
         var ratios = sheet.Treatment.Ratios.Lines;
         var exact = ratios[small].RatioGramsPerKilogram.Typical / ratios[carrier].RatioGramsPerKilogram.Typical;
-        var carried = (double)sheet.Lines[carrier].ValueIn(0, sheet.BowlCount);
+        var carried = StepsInFirstBowl(sheet.Lines[carrier], sheet.BowlCount) * sheet.Lines[carrier].Step.Value;
         var own = carried * exact;
         var batches = Math.Ceiling(100 / catalogue.Constants.CoarseStepPercent * step.Value / own);
         findings.Add(
