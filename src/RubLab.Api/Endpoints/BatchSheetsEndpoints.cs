@@ -38,7 +38,7 @@ internal static class BatchSheetsEndpoints
         }
 
         return asked is { } one ? SheetAnswers.Table(http, result.Value, one)
-            : type == Negotiation.Html ? SheetAnswers.Printed(http, result.Value, catalogue)
+            : type == Negotiation.Html ? SheetAnswers.Printed(http, result.Value, kitchen.Catalogue)
             : SheetAnswers.Json(http, result.Value);
     }
 }
