@@ -96,10 +96,12 @@ internal sealed class PostgresEngine : Engine
     private StorageException? OutOfReach(Exception fault) => fault switch
     {
         PostgresException refused => Refusal(refused),
-        NpgsqlException or SocketException or IOException or TimeoutException => new UnreachableDatabaseException(
-            Location, fault.InnerException is { } inner ? $"{fault.Message.TrimEnd('.')}: {inner.Message}" : fault.Message, fault),
+        NpgsqlException or SocketException or IOException or TimeoutException => new UnreachableDatabaseException(Location, Reason(fault), fault),
         _ => null,
     };
+
+    private static string Reason(Exception fault) =>
+        fault.InnerException is { } inner && inner.Message != fault.Message ? $"{fault.Message.TrimEnd('.')}: {inner.Message}" : fault.Message;
 
     private async Task<Session> TryBeginAsync(Intent intent, SemaphoreSlim? turn, CancellationToken cancellation)
     {
