@@ -24,7 +24,7 @@ public static class SheetTables
 
         if (request.Purpose == Vocabulary.Purposes[SheetPurpose.Check])
         {
-            at.Fault("no-table", "A check has no amounts and so no table: leave table out, or purpose.");
+            at.Fault("no-table", "A check has no amounts and so no table: leave out either table or the purpose.");
         }
         else if (table == SheetTable.Pieces && request.Pieces == Vocabulary.Listings[PieceListing.None])
         {

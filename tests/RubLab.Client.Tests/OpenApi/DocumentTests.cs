@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
+using RubLab.Contracts.Outputs;
 
 namespace RubLab.Client.Tests.OpenApi;
 
@@ -108,6 +109,26 @@ public sealed class DocumentTests(ServedDocument document) : IClassFixture<Serve
         Assert.True(JsonNode.DeepEquals(JsonNode.Parse("""{"maximum":200,"minimum":1,"type":"integer","default":50}"""), limit), limit.ToJsonString());
         Assert.Equal("integer", Parameter("listChanges", "since")["schema"]!["type"]!.GetValue<string>());
         Assert.Equal("number", Parameter("convert", "value")["schema"]!["type"]!.GetValue<string>());
+    }
+
+    [Fact]
+    public void The_table_of_a_sheet_is_one_of_the_words_its_reader_knows()
+    {
+        var table = Parameter("computeBatchSheet", "table");
+        Assert.False(table["required"]?.GetValue<bool>() ?? false);
+        Assert.Equal(SheetTables.All.All, table["schema"]!["enum"]!.AsArray().Select(w => w!.GetValue<string>()));
+    }
+
+    [Theory]
+    [InlineData("computeBatchSheet", "application/json BatchSheetResponse, text/html string, text/csv string")]
+    [InlineData("getFormula", "application/json FormulaResponse, application/ld+json RecipeResponse")]
+    [InlineData("getFormulaRevision", "application/json FormulaResponse, application/ld+json RecipeResponse")]
+    [InlineData("checkSalt", "application/json SaltCheckResponse")]
+    public void Each_representation_has_a_schema_of_its_own(string operationId, string types)
+    {
+        var content = document.Operations.Single(o => o.Id == operationId).Json["responses"]!["200"]!["content"]!.AsObject();
+        Assert.Equal(types, string.Join(", ", content.Select(c =>
+            $"{c.Key} {(c.Value!["schema"]!["$ref"]?.GetValue<string>() ?? c.Value["schema"]!["type"]!.GetValue<string>()).Split('/')[^1]}")));
     }
 
     private JsonObject Parameter(string operationId, string name) => document.Operations.Single(o => o.Id == operationId)
