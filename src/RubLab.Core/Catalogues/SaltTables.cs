@@ -20,7 +20,8 @@ internal static class SaltTables
     public static List<SodiumClaim> ReadClaims(IReadOnlyDictionary<string, string> files)
     {
         var cookedMeat = SeedTable.Read(files, "reference-amounts.csv").Rows
-            .Single(row => row.Required("kind_id") == "meat-cooked").Number("amount_g");
+            .Find(row => row.Required("kind_id") == "meat-cooked")?.Number("amount_g")
+            ?? throw new InvalidDataException("reference-amounts.csv has no meat-cooked.");
         var claims = new List<SodiumClaim>();
         foreach (var row in SeedTable.Read(files, "sodium-claims.csv").Rows)
         {

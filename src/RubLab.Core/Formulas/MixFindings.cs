@@ -43,7 +43,7 @@ public static class MixFindings
         LineRatio? coarsest = null;
         foreach (var line in ratios.Lines)
         {
-            if (line.Line.Form.MiddleMicrometres is not { } size)
+            if (line.Share.Typical <= 0 || line.Line.Form.MiddleMicrometres is not { } size)
             {
                 continue;
             }

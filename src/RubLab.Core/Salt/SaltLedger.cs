@@ -122,7 +122,7 @@ public sealed record SaltLedger
             .Times(MilligramsPerGram / 10);
     }
 
-    // The piece of mean weight stands for the line.
+    // The piece of mean weight stands for the line, and the mean of what was measured for its thickness.
     private static SliceConcentration? SlicesOf(Pile pile, int index)
     {
         var line = pile.Lines[index];
@@ -132,6 +132,6 @@ public sealed record SaltLedger
         }
 
         var mean = pile.GreenGramsIn(index) / line.WeighedGrams.Count;
-        return SliceConcentration.Of(shape.Kind, PieceGeometry.Of(shape, mean, null), slice);
+        return SliceConcentration.Of(shape.Kind, PieceGeometry.Of(shape, mean, line.ThicknessMillimetres?.Average()), slice);
     }
 }

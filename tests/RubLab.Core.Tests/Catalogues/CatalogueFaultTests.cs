@@ -42,6 +42,11 @@ public sealed class CatalogueFaultTests
     [InlineData("findings.csv", "form-unnamed,advice,", "form-unnamed,urgent,", "findings.csv line 2: severity is not a severity.")]
     [InlineData("salt-ranges.csv", "1.5 lb per 100 lb,low,", "1.5 lb per 100 lb,certain,", "salt-ranges.csv line 2: confidence is not a confidence.")]
     [InlineData("constants.csv", "coarse-step-percent,", "coarse-steps-percent,", "constants.csv has no coarse-step-percent.")]
+    [InlineData("constants.csv", "raw-meat-density-kg-per-m3,", "raw-meat-density,", "constants.csv has no raw-meat-density-kg-per-m3.")]
+    [InlineData("cut-shapes.csv", "beef-brisket,brick,", "beef-brisket,cube,", "cut-shapes.csv line 2: shape is not a shape.")]
+    [InlineData("cut-shapes.csv", "beef-brisket,brick,6.667,4.167,45,60,", "beef-brisket,brick,6.667,4.167,65,60,", "cut-shapes.csv line 2: thickness Not a band: 65, 60, 80..")]
+    [InlineData("reference-amounts.csv", "\nmeat-cooked,", "\nmeat-done,", "reference-amounts.csv has no meat-cooked.")]
+    [InlineData("added-solution.csv", "chicken-breast-skinless,173,", "chicken-breast-skinless,,", "added-solution.csv line 2: sodium_mg_per_100g is blank.")]
     [InlineData("sieves.csv", "us_mesh,opening_um", "us_mesh,opening", "sieves.csv has no column opening_um.")]
     public void A_wrong_cell_is_named_by_file_line_and_column(string file, string was, string becomes, string fault) =>
         Assert.Equal(fault, FaultOf(Reading.With(file, was, becomes)));

@@ -58,6 +58,22 @@ public sealed class CatalogueTests
     }
 
     [Fact]
+    public void Meat_whose_density_nobody_gave_has_that_of_raw_meat_in_general()
+    {
+        Assert.Equal(1035, Given.Cut("beef-brisket").Shape!.DensityKilogramsPerCubicMetre);
+        Assert.Equal(1050, Given.Cut("salmon-fillet").Shape!.DensityKilogramsPerCubicMetre);
+    }
+
+    [Fact]
+    public void A_cut_has_its_bone_and_its_twin_with_added_solution_where_they_are_listed()
+    {
+        Assert.Equal(18, Given.Cut("beef-rib-roast").BonePercent!.Band.Typical);
+        Assert.Null(Given.Cut("beef-brisket").BonePercent);
+        Assert.Equal(180, Given.Cut("turkey-whole").WithAddedSolution!.SodiumMilligramsPer100Grams);
+        Assert.Null(Given.Cut("beef-brisket").WithAddedSolution);
+    }
+
+    [Fact]
     public void A_row_keeps_its_cells()
     {
         var range = Seed.Catalogue.SaltRanges.Single(r => r.Id == "S11");

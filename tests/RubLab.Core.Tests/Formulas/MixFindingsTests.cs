@@ -25,6 +25,10 @@ public sealed class MixFindingsTests
     }
 
     [Fact]
+    public void A_line_of_nothing_does_not_part() => Assert.Empty(
+        Noticed(Given.Draft(Given.Line(Grain("grit", 5000), 0, "g/kg"), Given.Line(Grain("dust", 100), 1, "g/kg")), null));
+
+    [Fact]
     public void Lines_without_a_size_do_not_part() => Assert.Empty(
         Noticed(Given.Draft(Given.Line(Grain("grit", 5000), 1, "g/kg"), Given.Line(Given.MadeUp("paste", Band.Exact(1), default, 0), 1, "g/kg")), null));
 

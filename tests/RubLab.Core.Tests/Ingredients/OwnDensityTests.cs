@@ -20,7 +20,7 @@ public sealed class OwnDensityTests
         Assert.Null(own.SpreadPercent);
         Assert.Equal(0.9 * own.MeanGramsPerMillilitre, own.GramsPerMillilitre.Low, 1e-12);
         Assert.Equal(1.1 * own.MeanGramsPerMillilitre, own.GramsPerMillilitre.High, 1e-12);
-        Assert.Equal(("own-weighing", "one filling", Confidence.Good), (OwnDensity.SourceId, own.AsBulkDensity().Citation.Locator, own.AsBulkDensity().Citation.Confidence));
+        Assert.Equal(("own-weighing", "one filling", Confidence.Good), (OwnDensity.SourceId, own.AsBulkDensity(null).Citation.Locator, own.AsBulkDensity(null).Citation.Confidence));
     }
 
     [Theory]
@@ -33,7 +33,7 @@ public sealed class OwnDensityTests
 
         Assert.Equal(0, own.SpreadPercent!.Value, 1e-9);
         Assert.Equal(General / Math.Sqrt(count), ((own.GramsPerMillilitre.High / own.MeanGramsPerMillilitre) - 1) * 100, 1e-9);
-        Assert.Equal(($"{count} fillings", Confidence.High), (own.AsBulkDensity().Citation.Locator, own.AsBulkDensity().Citation.Confidence));
+        Assert.Equal(($"{count} fillings", Confidence.High), (own.AsBulkDensity(null).Citation.Locator, own.AsBulkDensity(null).Citation.Confidence));
     }
 
     [Fact]

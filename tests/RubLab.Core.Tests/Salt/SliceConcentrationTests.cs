@@ -54,6 +54,12 @@ public sealed class SliceConcentrationTests
         Assert.Equal(0.892, slices.Centre, 0.0005);
         Assert.Equal(4.489, slices.End, 0.001);
         Assert.Null(LedgerOf(brisket with { SliceMillimetres = null }).Slices);
+
+        // Half as thick, the same brick is longer and wider by the root of two, and less of its coat lies at its ends.
+        var flat = LedgerOf(brisket with { ThicknessMillimetres = [25, 35] }).Slices!;
+        var piece = PieceGeometry.Of(brisket.Cut.Shape!, 6210, 30);
+        Assert.Equal(SliceConcentration.Of(ShapeKind.Brick, piece, 6), flat);
+        Assert.InRange(flat.End, 1, slices.End - 0.5);
         Assert.Null(LedgerOf(brisket with { WeighedGrams = [] }).Slices);
         Assert.Null(LedgerOf(brisket with { Cut = brisket.Cut with { Shape = null } }).Slices);
     }

@@ -90,6 +90,13 @@ public sealed class ScaleSetTests
             var sheet = Sheet(c.Parts, c.Grams, c.Dose, bowl);
 
             Assert.True(c.Grams * c.Dose / 1000 / sheet.BowlCount <= bowl * (1 + 1e-9));
+            for (var i = 0; i < c.Parts.Length; i++)
+            {
+                var share = c.Grams * c.Dose / 1000 * c.Parts[i] / c.Parts.Sum() / sheet.BowlCount;
+                Assert.Equal(Kitchen.For(share).Step, sheet.Lines[i].Step);
+                Assert.Equal(Kitchen.WeighingsFor(share), sheet.Lines[i].Weighings);
+            }
+
             Assert.All(sheet.Lines, line =>
                 Assert.Equal(line.Value, Enumerable.Range(0, sheet.BowlCount).Sum(b => line.ValueIn(b, sheet.BowlCount))));
         });

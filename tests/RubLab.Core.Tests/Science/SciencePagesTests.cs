@@ -20,6 +20,12 @@ public sealed class SciencePagesTests
         ["spoons"] = Spoons,
         ["salt-ledger"] = Ledger,
         ["salt-checks"] = Checks,
+        ["surface-and-coverage"] = MeatAndMixExamples.SurfaceAndCoverage,
+        ["grinds-by-size"] = MeatAndMixExamples.GrindsBySize,
+        ["own-densities"] = MeatAndMixExamples.OwnDensities,
+        ["blend-density"] = MeatAndMixExamples.BlendDensityPage,
+        ["scales-and-bowls"] = MeatAndMixExamples.ScalesAndBowls,
+        ["slices"] = MeatAndMixExamples.Slices,
     };
 
     public static TheoryData<string> Pages => new(Examples.Keys);
