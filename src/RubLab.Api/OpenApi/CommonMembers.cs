@@ -5,6 +5,8 @@ internal static class CommonMembers
 {
     private static readonly Dictionary<string, string> Descriptions = new(StringComparer.Ordinal)
     {
+        ["value"] = "The number.",
+        ["unit"] = "The unit symbol.",
         ["id"] = "Its id.",
         ["name"] = "Its name.",
         ["kind"] = "The kind of mix.",

@@ -13,6 +13,7 @@ internal sealed class DescribeExamples(Catalogue catalogue) : IOpenApiDocumentTr
     private readonly Dictionary<string, OperationExample> _examples =
         ReferenceExamples.All(catalogue)
             .Concat(FormulaExamples.All(catalogue))
+            .Concat(DensityExamples.All(catalogue))
             .Concat(BenchExamples.All(catalogue))
             .ToDictionary(e => e.OperationId, e => e.Example, StringComparer.Ordinal);
 

@@ -69,7 +69,10 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             ("id", _) => "Formula id.",
             ("revision", _) => "Revision number, from 1.",
             ("ingredient", _) => "Ingredient id.",
-            ("form", _) => "Form id. If left out and the forms differ by more than 15 %, the answer spans them and a finding asks.",
+            ("form", "convert") => "Form id. If left out and the forms differ by more than 15 %, the answer spans them and a finding asks.",
+            ("form", _) => "Form id.",
+            ("mesh", _) => "The grind as a US mesh number, instead of a form.",
+            ("micrometres", _) => "The grind in micrometres, instead of a form.",
             ("value", _) => "The amount.",
             ("unit", _) => "Its unit: of mass or volume.",
             ("to", _) => "The unit asked for: of mass or volume.",
@@ -100,7 +103,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
         var schema = name switch
         {
             "limit" or "since" or "revision" => new OpenApiSchema { Type = JsonSchemaType.Integer },
-            "value" => new OpenApiSchema { Type = JsonSchemaType.Number },
+            "value" or "mesh" or "micrometres" => new OpenApiSchema { Type = JsonSchemaType.Number },
             "unit" or "to" => UnitSymbols.MassOrVolume(),
             "table" => new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. SheetTables.All.All.Select(w => (System.Text.Json.Nodes.JsonNode)w)] },
             _ => new OpenApiSchema { Type = JsonSchemaType.String },

@@ -17,6 +17,12 @@ internal sealed class DescribeSchemas : IOpenApiDocumentTransformer
             }
         }
 
+        // Reached first as an element of a list, its own comment is passed over.
+        if (schemas["Quantity"] is OpenApiSchema quantity)
+        {
+            quantity.Description ??= "A number with its unit, in an answer.";
+        }
+
         schemas[UnitSymbols.SchemaName] = UnitSymbols.Schema();
         return Task.CompletedTask;
     }

@@ -57,5 +57,21 @@ internal static class ExampleBodies
           "treatments": [ { "formulaId": "lockside-pork-rub", "stage": "overnight" } ] }
         """);
 
+    /// <summary>More pepper in the rub, the salt held.</summary>
+    public static FormulaChangeRequest Change() => new() { Formula = Rub(), Line = 1, Amount = 4, Hold = "salt" };
+
+    /// <summary>A line that is not there.</summary>
+    public static FormulaChangeRequest UnsoundChange() => Change() with { Line = 2 };
+
+    public static OwnDensityRequest Weighings() => Read(RubLabJson.Default.OwnDensityRequest, """
+        { "weighings": [ { "volume": { "value": 0.25, "unit": "cup" }, "weight": { "value": 56, "unit": "g" } },
+                         { "volume": { "value": 0.25, "unit": "cup" }, "weight": { "value": 58, "unit": "g" } } ] }
+        """);
+
+    /// <summary>Heavier than any powder.</summary>
+    public static OwnDensityRequest UnsoundWeighings() => Read(RubLabJson.Default.OwnDensityRequest, """
+        { "weighings": [ { "volume": { "value": 0.25, "unit": "cup" }, "weight": { "value": 530, "unit": "g" } } ] }
+        """);
+
     private static T Read<T>(JsonTypeInfo<T> type, string json) => JsonSerializer.Deserialize(json, type)!;
 }

@@ -64,6 +64,13 @@ internal static class FormulaExamples
                 json.ListResponseRevisionSummary),
             Refusal = ReferenceExamples.BadPage("revisions"),
         });
+        yield return ("computeFormulaChange", new OperationExample
+        {
+            Summary = "More pepper, the salt held",
+            Body = JsonSerializer.SerializeToNode(ExampleBodies.Change(), json.FormulaChangeRequest),
+            Answer = JsonSerializer.SerializeToNode(FormulaChanges.Compute(ExampleBodies.Change(), catalogue, (_, _) => null).Value!, json.FormulaChangeResponse),
+            Refusal = Problems.Of(FormulaChanges.Compute(ExampleBodies.UnsoundChange(), catalogue, (_, _) => null).Log),
+        });
         yield return ("listChanges", new OperationExample
         {
             Summary = "One replaced, one deleted",

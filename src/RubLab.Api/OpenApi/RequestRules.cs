@@ -26,6 +26,10 @@ internal static class RequestRules
         ["SaltCheckRequest"] = ["pile", "treatments"],
         ["PileLineRequest"] = ["cut"],
         ["PieceRequest"] = ["weight"],
+        ["ScaleRequest"] = ["step"],
+        ["FormulaChangeRequest"] = ["line"],
+        ["OwnDensityRequest"] = ["weighings"],
+        ["WeighingRequest"] = ["volume", "weight"],
     };
 
     private static readonly Dictionary<string, Action<OpenApiSchema>> Constraints = new(StringComparer.Ordinal)

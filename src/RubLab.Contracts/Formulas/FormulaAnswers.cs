@@ -50,19 +50,19 @@ public static class FormulaAnswers
     internal static string UnitOf(RatioBase ratioBase) => ratioBase == RatioBase.Area ? "g/100cm2" : "g/kg";
 
     /// <summary>A formula as it would be sent, its dose in grams per base.</summary>
-    internal static FormulaRequest Authored(Formula formula) => new()
+    internal static AuthoredFormula Authored(Formula formula) => new()
     {
         Name = formula.Name,
         Kind = Vocabulary.Kinds[formula.Kind],
         Base = formula.Base == RatioBase.Green ? null : Vocabulary.Bases[formula.Base],
-        Dose = formula.Dose is { } dose ? QuantityRequest.Of(Rounded.Exact(dose), UnitOf(formula.Base)) : null,
-        WrittenFor = formula.WrittenForGrams is { } grams ? QuantityRequest.Of(Rounded.Exact(grams), "g") : null,
+        Dose = formula.Dose is { } dose ? new Quantity(Rounded.Exact(dose), UnitOf(formula.Base)) : null,
+        WrittenFor = formula.WrittenForGrams is { } grams ? new Quantity(Rounded.Exact(grams), "g") : null,
         WrittenForIs = formula is { WrittenForGrams: not null, WrittenForIs: WeightBasis.Purchase } ? Vocabulary.Weights[formula.WrittenForIs] : null,
-        Lines = formula.Lines.Select(FormulaLineRequest? (line) => new FormulaLineRequest
+        Lines = formula.Lines.Select(line => new AuthoredLine
         {
             Ingredient = line.Ingredient.Id,
             Form = line.NamedForm?.Id,
-            Amount = QuantityRequest.Of(Rounded.Exact(line.Amount), line.Unit.Symbol),
+            Amount = new Quantity(Rounded.Exact(line.Amount), line.Unit.Symbol),
             NitriteFraction = line.NitriteFraction,
             NitrateFraction = line.NitrateFraction,
         }).ToList(),

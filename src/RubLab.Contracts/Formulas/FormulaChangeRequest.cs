@@ -3,6 +3,7 @@ namespace RubLab.Contracts.Formulas;
 /// <summary>A change of one line of a formula: exactly one of <c>formula</c> and <c>formulaId</c>, one of <c>amount</c> and <c>form</c>.</summary>
 public sealed record FormulaChangeRequest
 {
+    /// <summary>The formula itself.</summary>
     public FormulaRequest? Formula { get; init; }
 
     /// <summary>Id of a stored formula.</summary>

@@ -65,7 +65,8 @@ public static class OwnDensities
             Count = density.Count,
             SpreadPercent = density.SpreadPercent is { } spread ? Rounded.Estimate(spread) : null,
             Reference = before is { } known ? Rounded.Estimate(known) : null,
-            Weighings = request.Weighings!.Select(w => w!).ToList(),
+            Weighings = request.Weighings!.Select(w => new WeighingResponse(
+                new Quantity(w!.Volume!.Value!.Value, w.Volume.Unit!), new Quantity(w.Weight!.Value!.Value, w.Weight.Unit!))).ToList(),
             UpdatedAt = updatedAt,
         };
     }

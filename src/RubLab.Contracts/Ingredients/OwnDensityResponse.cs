@@ -3,12 +3,16 @@ namespace RubLab.Contracts.Ingredients;
 /// <summary>A density the kitchen weighed itself; it stands in place of the reference's everywhere in that kitchen.</summary>
 public sealed record OwnDensityResponse
 {
+    /// <summary>Ingredient id.</summary>
     public required string Ingredient { get; init; }
 
+    /// <summary>Form id.</summary>
     public required string Form { get; init; }
 
+    /// <summary>Rises by one with every change.</summary>
     public required long Revision { get; init; }
 
+    /// <summary>The band used.</summary>
     public required DensityResponse Density { get; init; }
 
     /// <summary>How many fillings.</summary>
@@ -20,7 +24,9 @@ public sealed record OwnDensityResponse
     /// <summary>What the reference says, g/mL; absent where it has none.</summary>
     public double? Reference { get; init; }
 
-    public required IReadOnlyList<WeighingRequest> Weighings { get; init; }
+    /// <summary>The fillings as sent.</summary>
+    public required IReadOnlyList<WeighingResponse> Weighings { get; init; }
 
+    /// <summary>When it was last weighed.</summary>
     public required string UpdatedAt { get; init; }
 }

@@ -5,6 +5,7 @@ namespace RubLab.Contracts.Salt;
 /// <summary>A sodium claim the cooked meat may be able to make; those it cannot are left out.</summary>
 public sealed record ClaimResponse
 {
+    /// <summary>The claim.</summary>
     public required string Id { get; init; }
 
     /// <summary>The claim's words.</summary>
@@ -25,9 +26,12 @@ public sealed record ClaimResponse
     /// <summary>The most sodium it allows, mg.</summary>
     public required double Highest { get; init; }
 
+    /// <summary>Where the limit comes from.</summary>
     public required string SourceId { get; init; }
 
+    /// <summary>Where in the source.</summary>
     public required string Locator { get; init; }
 
+    /// <summary>How far the figure can be trusted.</summary>
     public required string Confidence { get; init; }
 }

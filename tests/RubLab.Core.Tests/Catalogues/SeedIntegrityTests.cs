@@ -1,3 +1,4 @@
+using RubLab.Core.Ingredients;
 using System.Globalization;
 
 namespace RubLab.Core.Tests.Catalogues;
@@ -19,7 +20,7 @@ public sealed class SeedIntegrityTests
 
         Assert.Equal(
             SeedFilesOnDisk.Column("sources.csv", "source_id").Order(StringComparer.Ordinal),
-            used.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+            used.Append(OwnDensity.SourceId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -47,13 +47,10 @@ public sealed class SodiumClaimTests
     [InlineData("codex-sodium-free", 5.1, Verdict.Above)]
     public void Cooked_meat_is_held_against_the_amount_the_rule_names(string id, double milligrams, Verdict verdict)
     {
-        var check = CheckOf(id, milligrams, Band.Exact(100));
+        var (claim, measured) = MeasuredFor(id, milligrams, Band.Exact(100));
 
-        Assert.Equal((verdict, verdict), (check.Verdict, check.TypicalVerdict));
-        Assert.Equal(milligrams, check.Measured!.Value.Typical, 1e-9);
-        Assert.Equal("mg", check.Unit);
-        Assert.Equal(verdict != Verdict.Within, check.Advice == "Do not make this claim.");
-        Assert.Null(check.RestoreGramsPerKilogram);
+        Assert.Equal(milligrams, measured.Typical, 1e-9);
+        Assert.Equal(verdict, claim.Judge(measured));
     }
 
     [Theory]
@@ -64,20 +61,17 @@ public sealed class SodiumClaimTests
     public void The_high_end_of_the_band_decides(double typicalKept, double highest, Verdict verdict, Verdict typical)
     {
         // 140 less the last bits: the edge itself is tested on the claim alone.
-        var check = CheckOf("us-low-sodium", highest == 140 ? 139.999 : highest, new Band(50, typicalKept, 100));
+        var (claim, measured) = MeasuredFor("us-low-sodium", highest == 140 ? 139.999 : highest, new Band(50, typicalKept, 100));
 
-        Assert.Equal((verdict, typical), (check.Verdict, check.TypicalVerdict));
-        Assert.Equal(verdict != Verdict.Within, check.Advice == "Do not make this claim.");
+        Assert.Equal((verdict, typical), (claim.Judge(measured), claim.Judge(Band.Exact(measured.Typical))));
     }
 
     [Fact]
-    public void A_portion_is_not_needed_but_what_is_eaten_is()
+    public void A_portion_is_not_needed_but_a_retention_is()
     {
-        Assert.Equal(Seed.Catalogue.SodiumClaims.Count, Checks(Meat(50, Band.Exact(100))).Count(IsClaim));
-        Assert.DoesNotContain(
-            Checks(Meat(50, Band.Exact(100)) with { Cut = Given.Cut("beef-brisket") with { KeptInCookingPercent = null }, KeptInCookingPercent = null }), IsClaim);
-
-        static bool IsClaim(SaltCheck check) => Seed.Catalogue.SodiumClaims.Any(c => c.Id == check.Id);
+        Assert.NotNull(Ledger(Meat(50, Band.Exact(100))).SodiumMilligramsPer100GramsEaten);
+        Assert.Null(Ledger(Meat(50, Band.Exact(100)) with { Cut = Given.Cut("beef-brisket") with { KeptInCookingPercent = null }, KeptInCookingPercent = null })
+            .SodiumMilligramsPer100GramsEaten);
     }
 
     [Fact]
@@ -86,8 +80,11 @@ public sealed class SodiumClaimTests
             "uk-low-salt", "us-low-sodium", "us-sodium-free", "us-very-low-sodium"],
         Seed.Catalogue.SodiumClaims.Select(c => c.Id).Order(StringComparer.Ordinal));
 
-    private static SaltCheck CheckOf(string id, double milligrams, Band kept) => Checks(
-        Meat(milligrams / Seed.Catalogue.SodiumClaims.Single(c => c.Id == id).PerGrams * 100, kept)).Single(c => c.Id == id);
+    private static (SodiumClaim Claim, Band Measured) MeasuredFor(string id, double milligrams, Band kept)
+    {
+        var claim = Seed.Catalogue.SodiumClaims.Single(c => c.Id == id);
+        return (claim, Ledger(Meat(milligrams / claim.PerGrams * 100, kept)).SodiumMilligramsPer100GramsEaten!.Value.Times(claim.PerGrams / 100));
+    }
 
     // Nothing added and nothing lost in weight, so that the pack's sodium is that of the meat on the plate.
     private static PileLine Meat(double milligramsPer100Grams, Band kept) => Given.Pieces("beef-brisket", 1000) with
@@ -97,6 +94,5 @@ public sealed class SodiumClaimTests
         KeptInCookingPercent = kept,
     };
 
-    private static IReadOnlyList<SaltCheck> Checks(PileLine line) =>
-        SaltCheck.Of(SaltLedger.Of(Given.Pile(line), 0, [], isWeighed: true), Seed.Catalogue);
+    private static SaltLedger Ledger(PileLine line) => SaltLedger.Of(Given.Pile(line), 0, [], isWeighed: true);
 }

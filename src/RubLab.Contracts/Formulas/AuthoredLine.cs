@@ -1,0 +1,22 @@
+using RubLab.Contracts.Quantities;
+
+namespace RubLab.Contracts.Formulas;
+
+/// <summary>A formula line as it would be sent.</summary>
+public sealed record AuthoredLine
+{
+    /// <summary>Ingredient id.</summary>
+    public required string Ingredient { get; init; }
+
+    /// <summary>Form id; absent when left open.</summary>
+    public string? Form { get; init; }
+
+    /// <summary>In the unit the line is written in.</summary>
+    public required Quantity Amount { get; init; }
+
+    /// <summary>Sodium nitrite in a cure, 0 to 1.</summary>
+    public double? NitriteFraction { get; init; }
+
+    /// <summary>Sodium nitrate in a cure, 0 to 1.</summary>
+    public double? NitrateFraction { get; init; }
+}
