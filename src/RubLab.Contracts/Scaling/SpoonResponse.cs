@@ -15,5 +15,6 @@ public sealed record SpoonResponse(string Text, double Low, double High, string 
         ? null
         : new SpoonResponse(
             spoon.Text, Rounded.Estimate(spoon.Grams.Low), Rounded.Estimate(spoon.Grams.High), "g",
-            Math.Round(spoon.RoundingErrorGrams, 2));
+            // Adding zero turns a rounded-off minus zero into zero.
+            Math.Round(spoon.RoundingErrorGrams, 2) + 0.0);
 }
