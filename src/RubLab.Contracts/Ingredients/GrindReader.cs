@@ -50,6 +50,12 @@ internal static class GrindReader
 
     private static double? OpeningOf(double mesh, Catalogue catalogue, Place at)
     {
+        if (!double.IsFinite(mesh))
+        {
+            at.Fault("not-finite", "This is not a number.");
+            return null;
+        }
+
         foreach (var sieve in catalogue.Sieves)
         {
             if (sieve.UsMesh == mesh)
