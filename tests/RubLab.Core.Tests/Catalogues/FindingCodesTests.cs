@@ -20,6 +20,15 @@ public sealed partial class FindingCodesTests
             noted.Order(StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void Every_finding_is_on_its_page_with_cause_and_cure()
+    {
+        var page = File.ReadAllText(Repository.PathOf("docs", "findings.md"));
+        Assert.All(SeedFilesOnDisk.Tables["findings.csv"], finding => Assert.Contains(
+            $"## {finding["code"]}\n\n*{finding["severity"]}*. {finding["message"]}\n\n- Cause: {finding["cause"]}\n- Cure: {finding["cure"]}\n",
+            page, StringComparison.Ordinal));
+    }
+
     [GeneratedRegex("findings[.]Add[(]\\s*\"([a-z-]+)\"")]
     private static partial Regex NotedFinding();
 
