@@ -8,7 +8,7 @@ internal static class IngredientsEndpoints
 {
     public static void MapIngredients(this RouteGroupBuilder api) =>
         new ReferenceRoutes<Ingredient, IngredientSummary, IngredientResponse>(
-            "ingredients", catalogue => catalogue.Ingredients, item => item.Id, ReferenceAnswers.Summary, (item, _) => ReferenceAnswers.From(item),
+            "ingredients", catalogue => catalogue.Ingredients, item => item.Id, ReferenceAnswers.Summary, ReferenceAnswers.From,
             RubLabJson.Default.ListResponseIngredientSummary, RubLabJson.Default.IngredientResponse)
         .Map(
             api,

@@ -31,7 +31,7 @@ internal static class ReferenceExamples
         yield return Page("ingredients", catalogue.Ingredients, i => i.Id, ReferenceAnswers.Summary, json.ListResponseIngredientSummary);
         yield return Page("cuts", catalogue.Cuts, c => c.Id, ReferenceAnswers.Summary, json.ListResponseCutSummary);
         yield return Read("getSource", "A source", ReferenceAnswers.From(catalogue.Sources.First(s => s.Id == "usda-sr28")), json.SourceResponse);
-        yield return Read("getIngredient", "Black pepper", ReferenceAnswers.From(Found(catalogue.TryFindIngredient("black-pepper", out var pepper), pepper)), json.IngredientResponse);
+        yield return Read("getIngredient", "Black pepper", ReferenceAnswers.From(Found(catalogue.TryFindIngredient("black-pepper", out var pepper), pepper), catalogue), json.IngredientResponse);
         yield return Read("getCut", "Pork shoulder", ReferenceAnswers.From(Found(catalogue.TryFindCut("pork-shoulder", out var cut), cut), catalogue), json.CutResponse);
         yield return Read("getHealth", "Well", new HealthResponse("ok", catalogue.Version), json.HealthResponse);
         yield return ("convert", Convert(catalogue));

@@ -20,4 +20,7 @@ public sealed record FormResponse
 
     /// <summary>The coarsest grain.</summary>
     public double? SizeHighMicrometres { get; init; }
+
+    /// <summary>How it flows; absent where no tapped density was measured.</summary>
+    public FlowResponse? Flow { get; init; }
 }

@@ -22,7 +22,7 @@ public static class ReferenceAnswers
     public static IngredientSummary Summary(Ingredient ingredient) =>
         new(ingredient.Id, ingredient.Name, ingredient.Group, ingredient.Forms.Select(f => f.Id).ToList());
 
-    public static IngredientResponse From(Ingredient ingredient) => new()
+    public static IngredientResponse From(Ingredient ingredient, Catalogue catalogue) => new()
     {
         Id = ingredient.Id,
         Name = ingredient.Name,
@@ -44,6 +44,7 @@ public static class ReferenceAnswers
             Density = DensityResponse.From(f.Density),
             SizeLowMicrometres = f.SizeLowMicrometres,
             SizeHighMicrometres = f.SizeHighMicrometres,
+            Flow = FlowResponse.From(f, catalogue.PowderFlows),
         }).ToList(),
         Measures = ingredient.Measures.Select(m => new MeasureResponse(
             m.FormId, new Quantity(m.Amount, m.Unit.Symbol), new Quantity(m.WeightGrams, "g"), m.Citation.SourceId, m.Citation.Locator)).ToList(),

@@ -33,7 +33,7 @@ public static class SaltChecks
         stack.NoticeAssumptions(findings);
         var ledger = SaltLedger.Of(stack.Pile, 0, stack.Treatments, isWeighed: false);
         return log.ResultOf(new SaltCheckResponse(
-            SaltLedgerResponse.From(ledger, catalogue),
+            SaltLedgerResponse.From(ledger, catalogue, findings, "/pile/0"),
             FindingResponse.From(findings),
             CautionResponse.From(stack.CautionsOf(catalogue)),
             catalogue.Version));

@@ -2,6 +2,7 @@ using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Salt;
 
 namespace RubLab.Contracts.Salt;
@@ -36,7 +37,23 @@ public sealed record SaltLedgerResponse
     /// <summary>Centre and end slices, where a slice, weights and a shape are known.</summary>
     public SlicesResponse? Slices { get; init; }
 
-    public static SaltLedgerResponse From(SaltLedger ledger, Catalogue catalogue) => new()
+    public static SaltLedgerResponse From(SaltLedger ledger, Catalogue catalogue, FindingLog findings, string pointer)
+    {
+        var checks = SaltCheck.Of(ledger, catalogue);
+        foreach (var check in checks)
+        {
+            if (!check.IsComparable)
+            {
+                findings.Add(
+                    "range-does-not-fit", pointer, check.Citation.SourceId,
+                    ("product", check.Title), ("base", check.Base), ("line", ledger.Line.Id));
+            }
+        }
+
+        return From(ledger, checks, catalogue);
+    }
+
+    private static SaltLedgerResponse From(SaltLedger ledger, IReadOnlyList<SaltCheck> checks, Catalogue catalogue) => new()
     {
         SaltPerKgGreen = PerKilogram(ledger.SaltGramsPerKilogramGreen),
         SaltWeighedPerKgGreen = new Quantity(Rounded.Exact(ledger.SaltWeighedGramsPerKilogramGreen), "g/kg"),
@@ -47,7 +64,7 @@ public sealed record SaltLedgerResponse
             entry.Treatment, entry.Line.Ingredient.Id, entry.Line.Form.Id,
             PerKilogram(entry.SaltGramsPerKilogramGreen), PerKilogram(entry.SodiumGramsPerKilogramGreen))).ToList(),
         Slices = ledger.Slices is { } slices ? new SlicesResponse(Rounded.Estimate(slices.Centre), Rounded.Estimate(slices.End)) : null,
-        Checks = SaltCheck.Of(ledger, catalogue).Select(From).ToList(),
+        Checks = checks.Select(From).ToList(),
         Claims = ClaimsOf(ledger, catalogue),
     };
 

@@ -33,6 +33,7 @@ public static class BatchSheets
         if (stack is not null && scales is not null && log.IsClean)
         {
             CheckSize(stack, at.At("pile"));
+            CheckPortions(stack, request, at);
             CheckSteps(stack, scales.Finest.Step, at.At(request.Scales is null ? "weighingStep" : "scales"));
         }
 
@@ -55,19 +56,53 @@ public static class BatchSheets
             SheetFindings.Notice(sheet, catalogue, findings, t => $"/treatments/{t}");
         }
 
+        CheckCapacity(sheet, at.At("scales"));
+        if (!log.IsClean)
+        {
+            return log.ResultOf<BatchSheetResponse>(null);
+        }
+
+        var salt = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => new LineLedgerResponse(
+            stack.Pile.Lines[i].Id,
+            SaltLedgerResponse.From(SaltLedger.Of(stack.Pile, i, stack.Treatments, isWeighed: true), catalogue, findings, $"/pile/{i}"))).ToList();
         return log.ResultOf(new BatchSheetResponse
         {
             Status = stack.Pile.IsWeighed ? "weighed" : "planned",
             GreenWeight = SheetWriter.Weight(stack.Pile.GreenGrams, scales.Finest.Step),
             PieceCount = stack.Treatments.Sum(t => t.OnLines.Sum(line => stack.Pile.Lines[line].WeighedGrams.Count)),
             Treatments = purpose == SheetPurpose.Check ? [] : SheetWriter.Treatments(sheet, listing == PieceListing.All),
-            Salt = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => new LineLedgerResponse(
-                stack.Pile.Lines[i].Id,
-                SaltLedgerResponse.From(SaltLedger.Of(stack.Pile, i, stack.Treatments, isWeighed: true), catalogue))).ToList(),
+            Salt = salt,
             Findings = FindingResponse.From(findings),
             Cautions = CautionResponse.From(stack.CautionsOf(catalogue)),
             DataVersion = catalogue.Version,
         });
+    }
+
+    private static void CheckPortions(Stack stack, BatchSheetRequest request, Place at)
+    {
+        for (var i = 0; i < stack.Pile.Lines.Count; i++)
+        {
+            if (stack.Pile.Lines[i].PortionGrams > stack.Pile.GreenGrams)
+            {
+                (request.Pile![i]!.Portion is null ? at.At("portion") : at.At("pile").At(i).At("portion")).Fault(
+                    "portion-too-large", "One portion weighs more than the whole pile.", ("pile", stack.Pile.GreenGrams), ("unit", "g"));
+                return;
+            }
+        }
+    }
+
+    // A mix is weighed in several loads if need be; what goes on one piece is one load.
+    private static void CheckCapacity(BatchSheet sheet, Place at)
+    {
+        var capacity = sheet.Request.Scales.Largest.CapacityGrams;
+        foreach (var treatment in sheet.Treatments)
+        {
+            if (treatment.Pieces.Steps.Any(steps => treatment.Pieces.Step.GramsOf(steps) > capacity))
+            {
+                at.Fault("capacity-too-small", "No scale takes what goes on one piece at once.", ("capacity", capacity), ("unit", "g"));
+                return;
+            }
+        }
     }
 
     private static void CheckSize(Stack stack, Place at)

@@ -25,6 +25,7 @@ public sealed class Catalogue
         Constants = SourceTables.ReadConstants(files);
         Ingredients = IngredientTables.Read(files, Constants);
         Sieves = IngredientTables.ReadSieves(files);
+        PowderFlows = IngredientTables.ReadFlow(files);
         Cuts = MeatTables.Read(files, Constants);
         SaltRanges = SaltTables.ReadRanges(files);
         SodiumReferences = SaltTables.ReadReferences(files);
@@ -42,6 +43,7 @@ public sealed class Catalogue
         Constants = reference.Constants;
         Ingredients = ingredients;
         Sieves = reference.Sieves;
+        PowderFlows = reference.PowderFlows;
         Cuts = reference.Cuts;
         SaltRanges = reference.SaltRanges;
         SodiumReferences = reference.SodiumReferences;
@@ -62,6 +64,8 @@ public sealed class Catalogue
     public IReadOnlyList<Ingredient> Ingredients { get; }
 
     public IReadOnlyList<Sieve> Sieves { get; }
+
+    public IReadOnlyList<PowderFlow> PowderFlows { get; }
 
     public IReadOnlyList<Cut> Cuts { get; }
 

@@ -45,6 +45,11 @@ internal static class IngredientTables
         SeedTable.Read(files, "sieves.csv").Rows.ConvertAll(row =>
             new Sieve(row.Number("us_mesh"), row.Number("opening_um"), row.Citation(Confidence.High)));
 
+    public static List<PowderFlow> ReadFlow(IReadOnlyDictionary<string, string> files) =>
+        SeedTable.Read(files, "powder-flow.csv").Rows.ConvertAll(row => new PowderFlow(
+            row.Required("class_id"), row.Required("name"), row.Number("carr_decided_low_percent"), row.Number("carr_decided_high_percent"),
+            row.Citation()));
+
     private static HouseholdMeasure ReadMeasure(SeedRow row) =>
         new(
             (int)row.Number("sequence"),
@@ -66,7 +71,10 @@ internal static class IngredientTables
             row.Flag("is_default"),
             ReadDensity(row, id, measures, constants.SpoonFillingSpreadPercent),
             row.OptionalNumber("size_low_um"),
-            row.OptionalNumber("size_high_um"));
+            row.OptionalNumber("size_high_um"))
+        {
+            TappedGramsPerMillilitre = row.OptionalNumber("tapped_g_per_ml"),
+        };
     }
 
     private static BulkDensity? ReadDensity(SeedRow row, string formId, List<HouseholdMeasure> measures, double fillingPercent)

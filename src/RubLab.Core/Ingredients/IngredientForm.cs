@@ -10,6 +10,9 @@ namespace RubLab.Core.Ingredients;
 public sealed record IngredientForm(
     string Id, string Name, bool IsDefault, BulkDensity? Density, double? SizeLowMicrometres, double? SizeHighMicrometres)
 {
+    /// <summary>Density after tapping, where somebody measured it.</summary>
+    public double? TappedGramsPerMillilitre { get; init; }
+
     /// <summary>The geometric middle of its sizes, where they are known.</summary>
     public double? MiddleMicrometres => SizeLowMicrometres is { } low && SizeHighMicrometres is { } high ? Math.Sqrt(low * high) : null;
 }

@@ -43,6 +43,9 @@ public sealed record SaltCheck
     /// typical value to the nearer bound; none where it is inside or no range of salt.</summary>
     public double? RestoreGramsPerKilogram { get; init; }
 
+    /// <summary>False where the range's base and the line's cannot be brought together.</summary>
+    public bool IsComparable => Measured is not null;
+
     /// <summary>Every check that fits the line's cut and what is known of it.</summary>
     public static IReadOnlyList<SaltCheck> Of(SaltLedger ledger, Catalogue catalogue)
     {

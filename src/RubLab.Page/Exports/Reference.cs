@@ -37,6 +37,6 @@ public static partial class Reference
     /// <summary>One ingredient, as <c>GET /v1/ingredients/{id}</c> gives it; <c>null</c> where there is none.</summary>
     [JSExport]
     public static string Ingredient(string id) => Catalogue.TryFindIngredient(id, out var ingredient)
-        ? JsonSerializer.Serialize(ReferenceAnswers.From(ingredient), RubLabJson.Default.IngredientResponse)
+        ? JsonSerializer.Serialize(ReferenceAnswers.From(ingredient, Catalogue), RubLabJson.Default.IngredientResponse)
         : "null";
 }

@@ -31,7 +31,7 @@ public class SourceTests
     {
         foreach (var ingredient in Seed.Catalogue.Ingredients)
         {
-            var answer = JsonSerializer.SerializeToNode(ReferenceAnswers.From(ingredient), RubLabJson.Default.IngredientResponse)!;
+            var answer = JsonSerializer.SerializeToNode(ReferenceAnswers.From(ingredient, Seed.Catalogue), RubLabJson.Default.IngredientResponse)!;
             Assert.True(Cited(answer) >= 1 + ingredient.Measures.Count, ingredient.Id);
         }
 

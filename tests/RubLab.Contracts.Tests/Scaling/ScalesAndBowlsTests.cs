@@ -84,6 +84,15 @@ public class ScalesAndBowlsTests
         Assert.InRange((double)slices["end"]!, 3, 6);
     }
 
+    [Fact]
+    public void A_range_on_another_weight_is_told_and_not_judged()
+    {
+        var sheet = Sheet("""/pile/0/cut = "turkey-breast" & /pile/0/bone = {"value":0,"unit":"%"}""");
+        Assert.Contains("range-does-not-fit", Codes(sheet));
+        Assert.Equal("cannot-tell", (string)sheet["salt"]![0]!["ledger"]!["checks"]!.AsArray().Single(c => (string)c!["id"]! == "S24")!["verdict"]!);
+        Assert.DoesNotContain("range-does-not-fit", Codes(Sheet("""/pile/0/cut = "turkey-breast" """)));
+    }
+
     [Theory]
     [InlineData("""/scales = [] """, "/scales one-or-the-other; /scales required")]
     [InlineData("""- /weighingStep & /scales = [{"step":{"value":0,"unit":"g"}}]""", "/scales/0/step/value out-of-range")]
@@ -92,6 +101,8 @@ public class ScalesAndBowlsTests
     [InlineData("""- /weighingStep & /scales = [null]""", "/scales/0 required")]
     [InlineData("""- /weighingStep & /scales = [{"step":{"value":1,"unit":"g"}},{"step":{"value":1,"unit":"oz"}}]""", "/scales mixed-units")]
     [InlineData("""/bowl = {"value":0,"unit":"g"}""", "/bowl/value out-of-range")]
+    [InlineData("""- /weighingStep & /scales = [{"capacity":{"value":50,"unit":"g"},"step":{"value":1,"unit":"g"}}]""", "/scales capacity-too-small")]
+    [InlineData("""/pile/0/count = 1 & /pile/0/weightEach = {"value":10,"unit":"g"} & /portion = {"value":700,"unit":"g"}""", "/portion portion-too-large")]
     [InlineData("""/cookerTemperature = {"value":5000,"unit":"F"}""", "/cookerTemperature/value out-of-range")]
     [InlineData("""/pile/1/pieces/0/thickness = {"value":0,"unit":"mm"}""", "/pile/1/pieces/0/thickness/value out-of-range")]
     [InlineData("""/pile/1/pieces/0/thickness = {"value":3,"unit":"g"}""", "/pile/1/pieces/0/thickness/unit unit-not-allowed")]

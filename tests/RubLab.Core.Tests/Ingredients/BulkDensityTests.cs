@@ -87,8 +87,8 @@ public sealed class BulkDensityTests
         + "water,Water,liquid,0,0,0,0,natural-sodium,100,0,,false,usda-sr28,x,,\n";
 
     private static string OneForm(string cells) =>
-        "ingredient_id,form_id,name,is_default,measure_sequence,density_low_g_per_ml,density_typical_g_per_ml,density_high_g_per_ml,band_from,size_low_um,size_high_um,source_id,locator,confidence\n"
-        + $"water,liquid,Liquid,true,{cells},,usda-sr28,x,high\n";
+        "ingredient_id,form_id,name,is_default,measure_sequence,density_low_g_per_ml,density_typical_g_per_ml,density_high_g_per_ml,band_from,size_low_um,size_high_um,source_id,locator,confidence,tapped_g_per_ml\n"
+        + $"water,liquid,Liquid,true,{cells},,usda-sr28,x,high,\n";
 
     private static BulkDensity Of(string ingredient, string form)
     {
