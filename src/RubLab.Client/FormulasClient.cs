@@ -91,4 +91,8 @@ public sealed class FormulasClient
     /// <summary>One revision; it never changes.</summary>
     public Task<FormulaResponse> GetRevisionAsync(string id, long revision, CancellationToken cancellation = default) =>
         _wire.GetAsync(Paths.Of(List, id) + "/revisions/" + Paths.Of(revision), Wire.Answers.FormulaResponse, cancellation);
+
+    /// <summary>One line changed while the salt or the dose is held. Nothing is stored.</summary>
+    public Task<FormulaChangeResponse> ChangeAsync(FormulaChangeRequest change, CancellationToken cancellation = default) => _wire.PostAsync(
+        "v1/formula-changes", change, RubLabJson.Default.FormulaChangeRequest, Wire.Answers.FormulaChangeResponse, cancellation);
 }

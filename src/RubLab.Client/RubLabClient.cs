@@ -26,6 +26,7 @@ public sealed class RubLabClient
         Ingredients = new IngredientsClient(wire);
         Cuts = new CutsClient(wire);
         Conversions = new ConversionsClient(wire);
+        Densities = new DensitiesClient(wire);
         Formulas = new FormulasClient(wire);
         Changes = new ChangesClient(wire);
         BatchSheets = new BatchSheetsClient(wire);
@@ -42,6 +43,8 @@ public sealed class RubLabClient
     public CutsClient Cuts { get; }
 
     public ConversionsClient Conversions { get; }
+
+    public DensitiesClient Densities { get; }
 
     public FormulasClient Formulas { get; }
 
