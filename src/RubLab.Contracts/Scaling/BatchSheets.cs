@@ -15,6 +15,7 @@ public static class BatchSheets
 {
     // With the six digits of a step (ScaleReader) these fit a double: every amount printed is whole steps.
     private const double MostSteps = 1e9;
+    private const int MostBowls = 1000;
 
     public static Result<BatchSheetResponse> Compute(BatchSheetRequest request, Catalogue catalogue, FormulaLookup formulas)
     {
@@ -57,6 +58,11 @@ public static class BatchSheets
         }
 
         CheckCapacity(sheet, at.At("scales"));
+        if (sheet.Treatments.Any(t => t.BowlCount > MostBowls))
+        {
+            at.At("bowl").Fault("capacity-too-small", $"This would take more than {MostBowls} bowls: give a larger one.", ("most", (double)MostBowls));
+        }
+
         if (!log.IsClean)
         {
             return log.ResultOf<BatchSheetResponse>(null);

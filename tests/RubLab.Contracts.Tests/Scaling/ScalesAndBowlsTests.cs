@@ -101,6 +101,7 @@ public class ScalesAndBowlsTests
     [InlineData("""- /weighingStep & /scales = [null]""", "/scales/0 required")]
     [InlineData("""- /weighingStep & /scales = [{"step":{"value":1,"unit":"g"}},{"step":{"value":1,"unit":"oz"}}]""", "/scales mixed-units")]
     [InlineData("""/bowl = {"value":0,"unit":"g"}""", "/bowl/value out-of-range")]
+    [InlineData("""/bowl = {"value":0.1,"unit":"g"}""", "/bowl capacity-too-small")]
     [InlineData("""- /weighingStep & /scales = [{"capacity":{"value":50,"unit":"g"},"step":{"value":1,"unit":"g"}}]""", "/scales capacity-too-small")]
     [InlineData("""/pile/0/count = 1 & /pile/0/weightEach = {"value":10,"unit":"g"} & /portion = {"value":700,"unit":"g"}""", "/portion portion-too-large")]
     [InlineData("""/cookerTemperature = {"value":5000,"unit":"F"}""", "/cookerTemperature/value out-of-range")]
