@@ -1,3 +1,4 @@
+using RubLab.Api.Callers;
 using RubLab.Api.Endpoints;
 using RubLab.Api.Hosting;
 using RubLab.Api.Http;
@@ -21,16 +22,25 @@ try
     var settings = HostSettings.From(builder.Configuration);
     var catalogue = SeedFolder.ReadCatalogue();
     await using var database = await Database.OpenAsync(settings.Data, TimeProvider.System);
-    var cursorKey = await StoreSetup.PrepareAsync(database, catalogue);
+    var secrets = await StoreSetup.PrepareAsync(database, catalogue);
     if (settings.NewKeyName is { } name)
     {
-        Console.WriteLine(await StoreSetup.IssueKeyAsync(database, name));
+        Console.WriteLine(await StoreSetup.IssueKeyAsync(database, name, settings.Scopes));
+        return 0;
+    }
+
+    var codes = new PairingCodes(secrets.PairingSalt);
+    if (settings.NewCodeName is { } device)
+    {
+        var code = await StoreSetup.IssueCodeAsync(database, codes, device, settings.Scopes);
+        Console.WriteLine(code.Code);
+        Console.Error.WriteLine($"Open the page on the device and enter this code by {code.ExpiresAt}; it pairs one device ({string.Join(", ", code.Scopes)}).");
         return 0;
     }
 
     builder.AddRubLab(settings);
-    builder.Services.AddSingleton(catalogue).AddSingleton(database).AddSingleton(new Cursors(cursorKey)).AddSingleton(settings).AddSingleton<Keys>()
-        .AddSingleton(TimeProvider.System).AddSingleton<KitchenCatalogues>();
+    builder.Services.AddSingleton(catalogue).AddSingleton(database).AddSingleton(new Cursors(secrets.CursorKey)).AddSingleton(settings).AddSingleton<Keys>()
+        .AddSingleton(TimeProvider.System).AddSingleton<KitchenCatalogues>().AddSingleton(codes).AddSingleton<PairingTries>().AddSingleton<Devices>();
 
     await using var app = builder.Build();
     app.UseRubLab();
@@ -44,8 +54,18 @@ try
     api.MapFormulas();
     api.MapFormulaChanges();
     api.MapChanges();
+    api.MapYields();
+    api.MapPurchasePlans();
+    api.MapPortionCounts();
+    api.MapShoppingLists();
     api.MapBatchSheets();
     api.MapSaltChecks();
+    api.MapSauces();
+    api.MapBrines();
+    api.MapPairingCodes();
+    api.MapSessions();
+    api.MapCures();
+    api.MapSaltingTimes();
     app.MapStaticAssets();
     app.MapHealth();
     app.MapProblems();

@@ -31,6 +31,16 @@ public sealed class RubLabClient
         Changes = new ChangesClient(wire);
         BatchSheets = new BatchSheetsClient(wire);
         SaltChecks = new SaltChecksClient(wire);
+        Sauces = new SaucesClient(wire);
+        Brines = new BrinesClient(wire);
+        PairingCodes = new PairingCodesClient(wire);
+        Sessions = new SessionsClient(wire);
+        PurchasePlans = new PurchasePlansClient(wire);
+        PortionCounts = new PortionCountsClient(wire);
+        ShoppingLists = new ShoppingListsClient(wire);
+        Yields = new YieldsClient(wire);
+        Cures = new CuresClient(wire);
+        SaltingTimes = new SaltingTimesClient(wire);
         Health = new HealthClient(wire);
     }
 
@@ -53,6 +63,26 @@ public sealed class RubLabClient
     public BatchSheetsClient BatchSheets { get; }
 
     public SaltChecksClient SaltChecks { get; }
+
+    public SaucesClient Sauces { get; }
+
+    public BrinesClient Brines { get; }
+
+    public PairingCodesClient PairingCodes { get; }
+
+    public SessionsClient Sessions { get; }
+
+    public PurchasePlansClient PurchasePlans { get; }
+
+    public PortionCountsClient PortionCounts { get; }
+
+    public ShoppingListsClient ShoppingLists { get; }
+
+    public YieldsClient Yields { get; }
+
+    public CuresClient Cures { get; }
+
+    public SaltingTimesClient SaltingTimes { get; }
 
     public HealthClient Health { get; }
 }

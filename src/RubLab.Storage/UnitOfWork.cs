@@ -1,9 +1,10 @@
 using RubLab.Storage.Changes;
-using RubLab.Storage.Densities;
 using RubLab.Storage.Engines;
 using RubLab.Storage.Formulas;
 using RubLab.Storage.Keys;
 using RubLab.Storage.Kitchens;
+using RubLab.Storage.OwnNumbers;
+using RubLab.Storage.Pairing;
 using RubLab.Storage.Replays;
 using RubLab.Storage.Secrets;
 
@@ -26,11 +27,17 @@ public sealed class UnitOfWork : IAsyncDisposable
 
     public FormulaStore Formulas => field ??= new FormulaStore(_session, Changes);
 
-    public DensityStore Densities => field ??= new DensityStore(_session, Changes);
+    public OwnNumberStore<FormKey> Densities => field ??= new OwnNumberStore<FormKey>(OwnNumberTable.Densities, _session, Changes);
+
+    public OwnNumberStore<CutKey> Yields => field ??= new OwnNumberStore<CutKey>(OwnNumberTable.Yields, _session, Changes);
 
     public ChangeStore Changes => field ??= new ChangeStore(_session);
 
     public ReplayStore Replays => field ??= new ReplayStore(_session);
+
+    public PairingCodeStore PairingCodes => field ??= new PairingCodeStore(_session);
+
+    public DeviceSessionStore DeviceSessions => field ??= new DeviceSessionStore(_session);
 
     public SecretStore Secrets => field ??= new SecretStore(_session);
 

@@ -1,4 +1,5 @@
 using System.Net;
+using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Quantities;
 
 namespace RubLab.Client.Tests;
@@ -81,6 +82,28 @@ public sealed class BenchTests(Kitchen kitchen) : IClassFixture<Kitchen>
     }
 
     [Fact]
+    public async Task A_sauce_is_boiled_down_or_refused()
+    {
+        var glaze = new FormulaRequest
+        {
+            Name = "Glaze",
+            Kind = "sauce",
+            ReducedTo = QuantityRequest.Of(50, "%"),
+            Lines =
+            [
+                new() { Ingredient = "sodium-chloride", Amount = QuantityRequest.Of(20, "g") },
+                new() { Ingredient = "water", Amount = QuantityRequest.Of(980, "g") },
+            ],
+        };
+        var sauce = await _client.Sauces.ComputeAsync(new() { Formula = glaze });
+        Assert.Equal((new Quantity(500, "g"), 40), (sauce.Finished, sauce.SaltPerKgFinished.Typical));
+
+        var refused = await Refused.WithAsync(
+            HttpStatusCode.UnprocessableEntity, () => _client.Sauces.ComputeAsync(new() { Formula = glaze with { Kind = "rub" } }));
+        Assert.Equal("reduction-not-allowed", Assert.Single(refused.Errors).Code);
+    }
+
+    [Fact]
     public async Task A_salt_check_of_two_lines_is_refused()
     {
         var refused = await Refused.WithAsync(HttpStatusCode.UnprocessableEntity, () => _client.SaltChecks.ComputeAsync(new()
@@ -96,5 +119,20 @@ public sealed class BenchTests(Kitchen kitchen) : IClassFixture<Kitchen>
     {
         var pile = Requests.Shoulders() with { Pile = [new() { Cut = "pork-shoulder", Pieces = [new() { Label = new string('x', 5_000_000) }] }] };
         await Refused.WithAsync(HttpStatusCode.RequestEntityTooLarge, () => _client.BatchSheets.ComputeAsync(pile));
+    }
+
+    [Fact]
+    public async Task A_day_of_dry_brine_comes_as_figures_and_as_a_picture()
+    {
+        var request = Requests.SaltedSlab();
+        var answer = await _client.SaltingTimes.ComputeAsync(request);
+        var picture = await _client.SaltingTimes.PlotAsync(request, "uptake");
+
+        // ln 40 / pi2 x 25 mm2 / D.
+        Assert.Equal(216.3, answer.TimeTo.Even95.Typical, 0.05);
+        Assert.StartsWith("<svg", picture, StringComparison.Ordinal);
+        Assert.Contains("Salt over time", picture, StringComparison.Ordinal);
+        await Refused.WithAsync(HttpStatusCode.UnprocessableEntity, () => _client.SaltingTimes.PlotAsync(request, "pie & cake"));
+        await Refused.WithAsync(HttpStatusCode.UnprocessableEntity, () => _client.SaltingTimes.ComputeAsync(request with { FacesTreated = 3 }));
     }
 }

@@ -96,7 +96,7 @@ public sealed class FormulaTests(Kitchen kitchen) : IClassFixture<Kitchen>
 
         var small = await own.Client.Formulas.ListAsync(2).ToListAsync();
         Assert.Equal(await own.Client.Formulas.ListAsync().ToListAsync(), small);
-        Assert.Equal(22, small.Count);
+        Assert.Equal(25, small.Count);
     }
 
     [Fact]

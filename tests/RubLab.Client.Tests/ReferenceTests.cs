@@ -39,6 +39,13 @@ public sealed class ReferenceTests(Kitchen kitchen) : IClassFixture<Kitchen>
     }
 
     [Fact]
+    public async Task An_ingredient_says_what_a_piece_of_it_weighs()
+    {
+        var garlic = await _client.Ingredients.GetAsync("garlic-raw");
+        Assert.Equal(3, garlic.PieceMeasures.Single(m => m.Measure == "clove").Weight.Value);
+    }
+
+    [Fact]
     public async Task A_cut_has_its_figures_with_their_sources()
     {
         var cut = await _client.Cuts.GetAsync("pork-shoulder");

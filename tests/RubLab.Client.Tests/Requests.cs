@@ -1,6 +1,7 @@
 using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Scaling;
+using RubLab.Contracts.Timing;
 
 namespace RubLab.Client.Tests;
 
@@ -32,5 +33,15 @@ internal static class Requests
         ],
         Treatments = [new() { Formula = Rub(), Retained = new() { Low = 90, Typical = 95, High = 100, Unit = "%" } }],
         Overage = QuantityRequest.Of(5, "%"),
+    };
+
+    /// <summary>50 mm salted dry from both faces for a day, at 3e-10 m2/s.</summary>
+    public static SaltingTimesRequest SaltedSlab() => new()
+    {
+        Method = "dry-brine",
+        Shape = "slab",
+        Thickness = QuantityRequest.Of(50, "mm"),
+        Diffusivity = QuantityRequest.Of(3e-10, "m2/s"),
+        Stages = [new() { Temperature = QuantityRequest.Of(4, "C"), Time = QuantityRequest.Of(1, "d") }],
     };
 }

@@ -63,7 +63,15 @@ public sealed class Document
     public Document Remove(string pointer)
     {
         var (parent, last) = ParentOf(pointer);
-        Assert.True(parent.AsObject().Remove(last), $"nothing at {pointer}");
+        if (parent is JsonArray list)
+        {
+            list.RemoveAt(int.Parse(last, System.Globalization.CultureInfo.InvariantCulture));
+        }
+        else
+        {
+            Assert.True(parent.AsObject().Remove(last), $"nothing at {pointer}");
+        }
+
         return this;
     }
 

@@ -38,6 +38,11 @@ public static class Given
     public static FormulaLineDraft Line(Ingredient ingredient, double amount, string unit) =>
         new(ingredient, ingredient.DefaultForm, amount, UnitTable.Get(unit), null, null);
 
+    /// <summary>The line of a liquid that leaves out its amount.</summary>
+    public static FormulaLineDraft Rest(string ingredient) => new(Ingredient(ingredient), null, null, null, null, null, IsAmountLeftOut: true);
+
+    public static FormulaDraft Liquid(params FormulaLineDraft[] lines) => Draft(lines) with { Kind = FormulaKind.Injection };
+
     public static FormulaDraft Draft(params FormulaLineDraft[] lines) => new()
     {
         Name = "A mix",
@@ -104,6 +109,7 @@ public static class Given
         Citation = NoSource,
         Forms = [Form("one", gramsPerMillilitre, isDefault: true)],
         Measures = [],
+        PieceMeasures = [],
     };
 
     public static IngredientForm Form(string id, Band? gramsPerMillilitre, bool isDefault, Confidence confidence = Confidence.High) => new(

@@ -10,14 +10,15 @@ namespace RubLab.Page.Tests;
 public sealed class AgreementTests(Published published)
 {
     private const int Seed = 20260114;
-    private const int Piles = 20;
+    private const int Piles = 100;
+    private const double Noise = 1e-12;
 
     private static readonly string[] Cuts = ["beef-brisket", "pork-shoulder", "lamb-shoulder", "chicken-leg", "turkey-breast"];
     private static readonly string[] Units = ["g", "kg", "oz", "lb"];
     private static readonly string[] Steps = ["0.1 g", "1 g", "5 g", "0.05 oz"];
 
     [RequiresChromiumFact]
-    public async Task Page_and_server_give_the_same_answer_to_the_bit()
+    public async Task Page_and_server_give_the_same_answer_to_a_hundred_piles()
     {
         await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
         var random = new Random(Seed);
@@ -25,9 +26,14 @@ public sealed class AgreementTests(Published published)
         var pieces = 0;
         for (var pile = 0; pile < Piles; pile++)
         {
-            var id = ids[pile % ids.Count];
-            var request = RequestOf(random, id);
-            var formulas = new JsonObject { [id] = await GetAsync($"v1/formulas/{id}") };
+            var chosen = Enumerable.Range(0, random.Next(1, 4)).Select(i => ids[(pile + (i * 7)) % ids.Count]).ToList();
+            var request = RequestOf(random, chosen);
+            var formulas = new JsonObject();
+            foreach (var id in chosen)
+            {
+                formulas[id] = await GetAsync($"v1/formulas/{id}");
+            }
+
             using var body = new StringContent(request.ToJsonString(), Encoding.UTF8, "application/json");
             using var answer = await published.Server.Http.PostAsync(new Uri("v1/batch-sheets", UriKind.Relative), body);
             var server = await answer.Content.ReadAsStringAsync();
@@ -36,7 +42,7 @@ public sealed class AgreementTests(Published published)
                 new[] { request.ToJsonString(), formulas.ToJsonString() });
 
             Assert.True(answer.IsSuccessStatusCode, $"pile {pile}: {request.ToJsonString()}\n{server}");
-            Assert.Equal(NumbersAndWords(JsonNode.Parse(server)!), NumbersAndWords(JsonNode.Parse(page)!));
+            AssertAlike(JsonNode.Parse(server)!, JsonNode.Parse(page)!);
             pieces += JsonNode.Parse(page)!["treatments"]![0]!["pieces"]!.AsArray().Count;
         }
 
@@ -64,13 +70,41 @@ public sealed class AgreementTests(Published published)
 
     private async Task<JsonNode> GetAsync(string path) => (await published.Server.Http.GetFromJsonAsync<JsonNode>(new Uri(path, UriKind.Relative)))!;
 
-    private static JsonObject RequestOf(Random random, string formula)
+    // What is linear in the weights is equal to the bit; coverage and layer stand on a power, and may differ in the last ones.
+    private static void AssertAlike(JsonNode server, JsonNode page)
+    {
+        var (theirs, ours) = (NumbersAndWords(server), NumbersAndWords(page));
+        Assert.Equal(theirs.Count, ours.Count);
+        foreach (var (expected, actual) in theirs.Zip(ours).Where(pair => pair.First != pair.Second))
+        {
+            Assert.Matches("^/treatments/[0-9]+/coverage/", expected);
+            var (a, b) = (Figure(expected), Figure(actual));
+            Assert.InRange(Math.Abs(a - b), 0, Noise * Math.Abs(a));
+        }
+    }
+
+    private static double Figure(string leaf) => double.Parse(leaf[(leaf.LastIndexOf('(') + 1)..^1], CultureInfo.InvariantCulture);
+
+    private static JsonObject RequestOf(Random random, List<string> formulas)
     {
         var step = Pick(random, Steps).Split(' ');
+        var cuts = Cuts.OrderBy(_ => random.Next()).Take(random.Next(1, 4));
+        return new JsonObject
+        {
+            ["pile"] = new JsonArray(cuts.Select(cut => (JsonNode)LineOf(random, cut)).ToArray()),
+            ["treatments"] = new JsonArray(formulas.Select(id => (JsonNode)new JsonObject { ["formulaId"] = id }).ToArray()),
+            ["weighingStep"] = Quantity(double.Parse(step[0], CultureInfo.InvariantCulture), step[1]),
+            ["overage"] = Quantity(Math.Round(random.NextDouble() * 20, 1), "%"),
+            ["portion"] = Quantity(random.Next(80, 300), "g"),
+        };
+    }
+
+    private static JsonObject LineOf(Random random, string cut)
+    {
         var isPurchase = random.Next(2) == 0;
         var line = new JsonObject
         {
-            ["cut"] = Pick(random, Cuts),
+            ["cut"] = cut,
             ["weightIs"] = isPurchase ? "purchase" : "green",
             ["pieces"] = new JsonArray(Enumerable.Range(0, random.Next(1, 40)).Select(_ => (JsonNode)new JsonObject { ["weight"] = Weight(random) }).ToArray()),
         };
@@ -79,14 +113,7 @@ public sealed class AgreementTests(Published published)
             line["trimLoss"] = Quantity(Math.Round(random.NextDouble() * 30, 2), "%");
         }
 
-        return new JsonObject
-        {
-            ["pile"] = new JsonArray(line),
-            ["treatments"] = new JsonArray(new JsonObject { ["formulaId"] = formula }),
-            ["weighingStep"] = Quantity(double.Parse(step[0], CultureInfo.InvariantCulture), step[1]),
-            ["overage"] = Quantity(Math.Round(random.NextDouble() * 20, 1), "%"),
-            ["portion"] = Quantity(random.Next(80, 300), "g"),
-        };
+        return line;
     }
 
     private static JsonObject Weight(Random random)

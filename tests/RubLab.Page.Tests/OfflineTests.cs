@@ -14,7 +14,7 @@ public sealed partial class OfflineTests(Published published)
         var formula = await Published.StoreExampleAsync(server);
         await using var bench = await Bench.OpenAsync(published.Browser, server.Address);
         await bench.EnterAsync(formula, "pork-shoulder", "4 x 3.6 kg", trimLoss: "8");
-        await Expect(bench.Page.Locator("#on-meat")).ToHaveTextAsync("291 g");
+        await Expect(bench.Page.Locator("#on-meat-0")).ToHaveTextAsync("291 g");
         await bench.WaitUntilKeptAsync();
         await bench.WaitUntilKeptAsync("lockside-old-card");
 
@@ -22,10 +22,10 @@ public sealed partial class OfflineTests(Published published)
         await Assert.ThrowsAsync<HttpRequestException>(() => server.Http.GetAsync(server.Address));
         await bench.ReloadAsync();
 
-        await Expect(bench.Page.Locator("#on-meat")).ToHaveTextAsync("291 g");
-        await Expect(bench.Page.Locator("#to-mix")).ToHaveTextAsync("306 g");
-        await Expect(bench.Page.Locator("#formula-state")).ToHaveTextAsync(AsOf());
-        await bench.Page.GetByLabel("Formula").SelectOptionAsync("lockside-old-card");
+        await Expect(bench.Page.Locator("#on-meat-0")).ToHaveTextAsync("291 g");
+        await Expect(bench.Page.Locator("#to-mix-0")).ToHaveTextAsync("306 g");
+        await Expect(bench.Page.Locator("#formula-0-state")).ToHaveTextAsync(AsOf());
+        await bench.Page.Locator("#formula-0").SelectOptionAsync("lockside-old-card");
         await Expect(bench.Sheet).ToContainTextAsync("Lockside old card");
         await bench.Page.GetByLabel("Weights, one a line").FillAsync("2 x 5 kg");
         await Expect(bench.Sheet).ToContainTextAsync("2 pieces");
@@ -38,12 +38,12 @@ public sealed partial class OfflineTests(Published published)
         var formula = await Published.StoreExampleAsync(server);
         await using var bench = await Bench.OpenAsync(published.Browser, server.Address);
         await bench.EnterAsync(formula, "pork-shoulder", "10 kg");
-        await Expect(bench.Page.Locator("#on-meat")).ToHaveTextAsync("220 g");
+        await Expect(bench.Page.Locator("#on-meat-0")).ToHaveTextAsync("220 g");
 
         await ChangeDoseAsync(server, formula);
         await bench.ReloadAsync();
 
-        await Expect(bench.Page.Locator("#on-meat")).ToHaveTextAsync("300 g");
+        await Expect(bench.Page.Locator("#on-meat-0")).ToHaveTextAsync("300 g");
     }
 
     [RequiresChromiumFact]
@@ -51,13 +51,13 @@ public sealed partial class OfflineTests(Published published)
     {
         await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
         await bench.WaitUntilKeptAsync();
-        await bench.Page.EvaluateAsync("() => new Promise(done => { indexedDB.deleteDatabase('rublab').onblocked = done; })");
+        await bench.Page.EvaluateAsync("() => new Promise(done => { const gone = indexedDB.deleteDatabase('rublab'); gone.onsuccess = done; gone.onblocked = done; })");
         await bench.Page.Context.RouteAsync("**/v1/**", route => route.AbortAsync());
         await bench.Page.CloseAsync();
         var page = await bench.Page.Context.NewPageAsync();
         await page.GotoAsync(bench.Address.ToString());
 
-        await Expect(page.Locator("#formula-state")).ToHaveTextAsync("The server does not answer, and no formula is kept on this device yet.");
+        await Expect(page.Locator("#formula-0-state")).ToHaveTextAsync("The server does not answer, and no formula is kept on this device yet.");
     }
 
     private static async Task ChangeDoseAsync(Server server, string formula)

@@ -15,6 +15,6 @@ public sealed class UnpublishedTests(Published published)
 
         await using var bench = await Bench.OpenAsync(published.Browser, server.Address);
         await bench.EnterAsync("lockside-evening-salt-and-pepper", "beef-brisket", "5.2 kg\n6.1 kg");
-        await Expect(bench.Page.Locator("#on-meat")).ToHaveTextAsync("158 g");
+        await Expect(bench.Page.Locator("#on-meat-0")).ToHaveTextAsync("158 g");
     }
 }

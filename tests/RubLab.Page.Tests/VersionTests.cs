@@ -27,7 +27,7 @@ public sealed class VersionTests(Published published)
         await bench.Page.GetByText("Use it now").ClickAsync();
         await bench.Page.WaitForFunctionAsync("() => getComputedStyle(document.documentElement).getPropertyValue('--release') === '2'");
         await bench.WaitUntilReadyAsync();
-        await Expect(bench.Page.Locator("#on-meat")).ToHaveTextAsync("291 g");
+        await Expect(bench.Page.Locator("#on-meat-0")).ToHaveTextAsync("291 g");
         await Expect(bench.Page.Locator("#notices")).ToBeEmptyAsync();
         Assert.Equal(["rublab-page-release2"], await bench.Page.EvaluateAsync<string[]>("() => caches.keys()"));
     }

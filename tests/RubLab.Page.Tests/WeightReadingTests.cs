@@ -40,7 +40,7 @@ public sealed class WeightReadingTests(Published published)
     {
         await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
         var lines = await bench.Page.EvaluateAsync<JsonElement>(
-            "async () => (await import('/js/weights.js')).readPile('1 kg\\r\\n\\r\\n?\\n2 kg', 'kg')");
+            "async () => (await import('/js/words/weights.js')).readPile('1 kg\\r\\n\\r\\n?\\n2 kg', 'kg')");
 
         Assert.Equal(3, lines.GetProperty("faults")[0].GetProperty("line").GetInt32());
         Assert.Equal([1, 4], lines.GetProperty("pieces").EnumerateArray().Select(p => p.GetProperty("line").GetInt32()));
@@ -49,7 +49,7 @@ public sealed class WeightReadingTests(Published published)
     private static Task<string[]> ReadAsync(Bench bench, string bareUnit, IEnumerable<string> lines) => bench.Page.EvaluateAsync<string[]>(
         """
         async ([unit, lines]) => {
-          const { readPile } = await import('/js/weights.js');
+          const { readPile } = await import('/js/words/weights.js');
           return lines.map(line => {
             const { pieces, faults } = readPile(line, unit);
             return faults.length > 0 ? faults[0].code : pieces.map(({ weight }) => `${weight.value} ${weight.unit}`).join(' ');

@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
+using RubLab.Api.Callers;
+using RubLab.Api.Formulas;
 using RubLab.Api.Http;
 using RubLab.Contracts.Outputs;
 using RubLab.Contracts.Scaling;

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
+using RubLab.Api.Callers;
+using RubLab.Api.Formulas;
 using RubLab.Api.Http;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Listing;

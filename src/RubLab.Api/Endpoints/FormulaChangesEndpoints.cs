@@ -1,3 +1,5 @@
+using RubLab.Api.Callers;
+using RubLab.Api.Formulas;
 using RubLab.Api.Http;
 using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Json;

@@ -21,15 +21,17 @@ internal static class RouteExtensions
             route.Produces<Problem>(type.Status, Problems.MediaType);
         }
 
-        return route
-            .Produces<Problem>(ProblemTypes.Unreadable.Status, Problems.MediaType)
-            .Produces<Problem>(ProblemTypes.Broken.Status, Problems.MediaType)
-            .Produces<Problem>(ProblemTypes.KeyNeeded.Status, Problems.MediaType)
-            .Produces<Problem>(ProblemTypes.NotAllowed.Status, Problems.MediaType)
-            .Produces<Problem>(ProblemTypes.NotAcceptable.Status, Problems.MediaType)
-            .Produces<Problem>(ProblemTypes.TooMany.Status, Problems.MediaType)
-            .Produces<Problem>(ProblemTypes.Unavailable.Status, Problems.MediaType);
+        return route.RefusesUnpaired().Produces<Problem>(ProblemTypes.KeyNeeded.Status, Problems.MediaType);
     }
+
+    /// <summary>Documents the problems of a route that needs no key.</summary>
+    public static RouteHandlerBuilder RefusesUnpaired(this RouteHandlerBuilder route) => route
+        .Produces<Problem>(ProblemTypes.Unreadable.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.Broken.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.NotAllowed.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.NotAcceptable.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.TooMany.Status, Problems.MediaType)
+        .Produces<Problem>(ProblemTypes.Unavailable.Status, Problems.MediaType);
 
     /// <summary>Documents the problems of a body beyond an unreadable one: too large, of another type, breaking rules.</summary>
     public static RouteHandlerBuilder TakesBody(this RouteHandlerBuilder route) => route

@@ -1,11 +1,15 @@
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
-using RubLab.Api.Http;
+using RubLab.Api.Callers;
 using RubLab.Storage;
 
 namespace RubLab.Api.Hosting;
 
 /// <summary>A server that other machines can reach must have a key; without one it refuses to run.</summary>
+/// <remarks>
+/// Neither a pairing code nor a paired device counts: both end by themselves, and a server that was set up to start by itself must
+/// start in three months as it does today.
+/// </remarks>
 public static class Exposure
 {
     /// <summary>Whether only this machine itself can reach the server.</summary>
@@ -23,7 +27,7 @@ public static class Exposure
         if (!await work.Keys.AnyAsync())
         {
             throw new SetupException(
-                $"Listening on {string.Join(", ", Addresses(server))} needs a key: set RUBLAB_KEY, or make one with --new-key NAME.");
+                $"Listening on {string.Join(", ", Addresses(server))} needs a key: set RUBLAB_KEY, or make one with --new-key NAME. Devices are then paired with --new-code NAME.");
         }
     }
 

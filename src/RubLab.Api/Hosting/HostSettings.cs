@@ -6,8 +6,11 @@ namespace RubLab.Api.Hosting;
 /// <param name="Data">The data file, or a PostgreSQL connection string, whose password is not to be shown.</param>
 /// <param name="Key">A key to accept; none when only stored keys, or none at all, open the server.</param>
 /// <param name="NewKeyName">Set to make a key of this name, print it and end.</param>
-/// <param name="RequestsPerSecond">How many requests one key may send, on average.</param>
-public sealed record HostSettings(string Data, string? Key, string? NewKeyName, int RequestsPerSecond)
+/// <param name="NewCodeName">Set to make a pairing code for a device of this name, print it and end.</param>
+/// <param name="Scopes">What the key or code made is good for; null for what is usual.</param>
+/// <param name="RequestsPerSecond">How many requests one key or paired device may send, on average.</param>
+public sealed record HostSettings(
+    string Data, string? Key, string? NewKeyName, string? NewCodeName, IReadOnlyList<string>? Scopes, int RequestsPerSecond)
 {
     public const string DefaultUrl = "http://127.0.0.1:5187";
 
@@ -15,7 +18,10 @@ public sealed record HostSettings(string Data, string? Key, string? NewKeyName, 
     private const int ShortestKey = 20;
     private const int DefaultRequestsPerSecond = 50;
 
-    /// <summary>Reads <c>--data PATH-OR-CONNECTION-STRING</c> (or RUBLAB_DATA), RUBLAB_KEY, <c>--new-key NAME</c> and RUBLAB_RATE.</summary>
+    /// <summary>
+    /// Reads <c>--data PATH-OR-CONNECTION-STRING</c> (or RUBLAB_DATA), RUBLAB_KEY, <c>--new-key NAME</c>, <c>--new-code NAME</c>,
+    /// <c>--scopes A,B</c> and RUBLAB_RATE.
+    /// </summary>
     /// <exception cref="SetupException">The key is too short, or the rate is no whole number above zero.</exception>
     public static HostSettings From(IConfiguration configuration)
     {
@@ -29,6 +35,8 @@ public sealed record HostSettings(string Data, string? Key, string? NewKeyName, 
             NotBlank(configuration["data"]) ?? NotBlank(configuration["RUBLAB_DATA"]) ?? DefaultDataPath(),
             key,
             NotBlank(configuration["new-key"]),
+            NotBlank(configuration["new-code"]),
+            NotBlank(configuration["scopes"])?.Split(',', StringSplitOptions.TrimEntries),
             Rate(NotBlank(configuration["RUBLAB_RATE"])));
     }
 

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+
 namespace RubLab.Api.Hosting;
 
 /// <summary>Starts the server, and says in words why an address it was given cannot be listened on.</summary>
@@ -10,7 +12,7 @@ public static class Listening
         {
             await app.StartAsync();
         }
-        catch (Exception e) when (e is FormatException or ArgumentException or InvalidOperationException)
+        catch (Exception e) when (e is FormatException or ArgumentException or InvalidOperationException or NotSupportedException or CryptographicException or UnauthorizedAccessException)
         {
             throw new SetupException($"It cannot listen as it was told to. {e.Message}");
         }

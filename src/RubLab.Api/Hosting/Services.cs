@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.Http.Json;
+using RubLab.Api.Callers;
 using RubLab.Api.Http;
 using RubLab.Api.OpenApi;
 using RubLab.Contracts.Json;

@@ -12,7 +12,7 @@ public static class Answers
         var headers = http.Response.Headers;
         headers.ETag = tag;
         headers.CacheControl = "private, no-cache";
-        headers.Vary = "Authorization, Accept";
+        headers.Vary = "Authorization, Cookie, Accept";
         return EntityTags.IsHeld(http.Request, tag)
             ? TypedResults.StatusCode(StatusCodes.Status304NotModified)
             : TypedResults.Json(value, type, contentType);

@@ -1,12 +1,14 @@
+using RubLab.Api.Callers;
 using RubLab.Api.Hosting;
 using RubLab.Core.Catalogues;
 
 namespace RubLab.Api.Http;
 
-/// <summary>The reference data as the caller's kitchen sees it: with its own densities in place of the reference's.</summary>
+/// <summary>The reference data as the caller's kitchen sees it: with its own densities and cooking yields in place of the reference's.</summary>
 /// <param name="Catalogue">What the request is computed with.</param>
 /// <param name="DensityRevision">How often the kitchen has changed its densities; part of every tag computed with them.</param>
-public sealed record KitchenCatalogue(Catalogue Catalogue, long DensityRevision)
+/// <param name="YieldRevision">How often the kitchen has changed its cooking yields.</param>
+public sealed record KitchenCatalogue(Catalogue Catalogue, long DensityRevision, long YieldRevision)
 {
     /// <summary>The tag of an answer computed from the reference data and the kitchen's densities alone.</summary>
     public string Tag => $"\"{Catalogue.Version}-d{DensityRevision}\"";

@@ -8,6 +8,7 @@ public static class Negotiation
     public const string Json = "application/json";
     public const string Html = "text/html";
     public const string Csv = "text/csv";
+    public const string Svg = "image/svg+xml";
     public const string JsonLd = "application/ld+json";
 
     /// <summary>The offered type the Accept header likes best, the first of equals; none if it rules all of them out.</summary>

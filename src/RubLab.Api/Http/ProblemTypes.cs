@@ -9,11 +9,11 @@ public static class ProblemTypes
 
     public static readonly ProblemType KeyNeeded = new(
         "key-needed", 401, "A key is needed.",
-        "Send a key of the kitchen as Authorization: Bearer. Without one, only this machine itself is served, by its loopback address and not through a proxy.");
+        "Send a key of the kitchen as Authorization: Bearer, or pair this device with a code. Without either, only this machine itself is served, by its loopback address and not through a proxy.");
 
     public static readonly ProblemType NotAllowed = new(
         "not-allowed", 403, "Not allowed.",
-        "The key lacks the scope this needs, or a page of another origin sent the request.");
+        "The key or device lacks the scope this needs, or a page of another origin sent the request.");
 
     public static readonly ProblemType NotFound = new(
         "not-found", 404, "There is nothing here.", "The path names nothing that exists in this kitchen or on this server.");

@@ -4,6 +4,7 @@ using RubLab.Api.Http;
 using RubLab.Contracts.Json;
 using RubLab.Contracts.Outputs;
 using RubLab.Contracts.Salt;
+using RubLab.Contracts.Sauces;
 using RubLab.Contracts.Scaling;
 using RubLab.Core.Catalogues;
 
@@ -38,6 +39,14 @@ internal static class BenchExamples
             Body = JsonSerializer.SerializeToNode(stack, RubLabJson.Default.SaltCheckRequest),
             Answer = JsonSerializer.SerializeToNode(SaltChecks.Compute(stack, catalogue, lookup).Value!, RubLabJson.Default.SaltCheckResponse),
             Refusal = Problems.Of(SaltChecks.Compute(ExampleBodies.UnsoundStack(), catalogue, lookup).Log),
+        });
+
+        yield return ("computeSauce", new OperationExample
+        {
+            Summary = "A glaze of vinegar and juices, boiled down",
+            Body = JsonSerializer.SerializeToNode(ExampleBodies.Sauce(), RubLabJson.Default.SauceRequest),
+            Answer = JsonSerializer.SerializeToNode(SauceAnswers.Compute(ExampleBodies.Sauce(), catalogue, lookup).Value!, RubLabJson.Default.SauceResponse),
+            Refusal = Problems.Of(SauceAnswers.Compute(ExampleBodies.UnsoundSauce(), catalogue, lookup).Log),
         });
     }
 }

@@ -6,6 +6,9 @@ internal static class CommonMembers
     private static readonly Dictionary<string, string> Descriptions = new(StringComparer.Ordinal)
     {
         ["value"] = "The number.",
+        ["low"] = "The low end.",
+        ["typical"] = "The most likely value.",
+        ["high"] = "The high end.",
         ["unit"] = "The unit symbol.",
         ["id"] = "Its id.",
         ["name"] = "Its name.",

@@ -15,6 +15,11 @@ internal sealed class DescribeExamples(Catalogue catalogue) : IOpenApiDocumentTr
             .Concat(FormulaExamples.All(catalogue))
             .Concat(DensityExamples.All(catalogue))
             .Concat(BenchExamples.All(catalogue))
+            .Concat(BrineExamples.All(catalogue))
+            .Concat(DeviceExamples.All())
+            .Concat(ServingExamples.All(catalogue))
+            .Concat(CureExamples.All(catalogue))
+            .Concat(SaltingExamples.All(catalogue))
             .ToDictionary(e => e.OperationId, e => e.Example, StringComparer.Ordinal);
 
     public Task TransformAsync(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)

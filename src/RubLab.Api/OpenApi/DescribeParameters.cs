@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
-using RubLab.Api.Endpoints;
+using RubLab.Api.Formulas;
 using RubLab.Api.Http;
 using RubLab.Contracts.Outputs;
 using RubLab.Contracts.Reading;
@@ -13,9 +13,9 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
     public Task TransformAsync(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
     {
         document.AddComponent<IOpenApiParameter>("IfMatch", Header(
-            "If-Match", "The ETag that was read; * for whatever is there.", isRequired: true, "\"r1-2026.2-d0\""));
+            "If-Match", "The ETag that was read; * for whatever is there.", isRequired: true, "\"r1-2026.3-d0\""));
         document.AddComponent<IOpenApiParameter>("IfNoneMatch", Header(
-            "If-None-Match", "ETags held already, comma-separated: 304 if one of them still stands.", isRequired: false, "\"2026.2\""));
+            "If-None-Match", "ETags held already, comma-separated: 304 if one of them still stands.", isRequired: false, "\"2026.3\""));
         var key = Header(
             Replays.Header,
             "Makes the request safe to send twice: the second gets the first answer. 1 to 200 printable characters without spaces; with another body it is refused.",
@@ -66,8 +66,10 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             ("id", "getSource") => "Source id.",
             ("id", "getIngredient") => "Ingredient id.",
             ("id", "getCut") => "Cut id.",
+            ("id", "endSession") => "Session id, as the list gives it.",
             ("id", _) => "Formula id.",
             ("revision", _) => "Revision number, from 1.",
+            ("cut", _) => "Cut id.",
             ("ingredient", _) => "Ingredient id.",
             ("form", "convert") => "Form id. If left out and the forms differ by more than 15 %, the answer spans them and a finding asks.",
             ("form", _) => "Form id.",
@@ -77,6 +79,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             ("unit", _) => "Its unit: of mass or volume.",
             ("to", _) => "The unit asked for: of mass or volume.",
             ("table", _) => "One table alone, as text/csv: pieces (a row for each piece and treatment) or lines (a row for each formula line and treatment). Refused where the sheet would not hold it.",
+            ("plot", _) => "A picture alone, as image/svg+xml: profile (salt against depth at the end of the stages) or uptake (against time). With Accept: image/svg+xml and without plot it is the profile.",
             _ => null,
         };
         parameter.Schema = SchemaOf(parameter.Name!);
@@ -85,6 +88,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             ("id", "getSource") => "usda-sr28",
             ("id", "getIngredient") => "black-pepper",
             ("id", "getCut") => "pork-shoulder",
+            ("id", "endSession") => DeviceExamples.Id,
             ("id", _) => "lockside-pork-rub",
             ("revision", _) => 1,
             ("ingredient", _) => "black-pepper",
@@ -93,6 +97,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             ("unit", _) => "tbsp",
             ("to", _) => "g",
             ("table", _) => "pieces",
+            ("plot", _) => "profile",
             _ => null,
         };
         parameter.Required = parameter.In == ParameterLocation.Path || parameter.Name is "ingredient" or "value" or "unit" or "to";
@@ -105,6 +110,7 @@ internal sealed class DescribeParameters : IOpenApiDocumentTransformer
             "limit" or "since" or "revision" => new OpenApiSchema { Type = JsonSchemaType.Integer },
             "value" or "mesh" or "micrometres" => new OpenApiSchema { Type = JsonSchemaType.Number },
             "unit" or "to" => UnitSymbols.MassOrVolume(),
+            "plot" => new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. SaltingPlots.All.All.Select(w => (System.Text.Json.Nodes.JsonNode)w)] },
             "table" => new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. SheetTables.All.All.Select(w => (System.Text.Json.Nodes.JsonNode)w)] },
             _ => new OpenApiSchema { Type = JsonSchemaType.String },
         };

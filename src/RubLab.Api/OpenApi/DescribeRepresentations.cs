@@ -18,7 +18,7 @@ internal sealed class DescribeRepresentations : IOpenApiDocumentTransformer
         {
             content.Schema = type switch
             {
-                Negotiation.Html or Negotiation.Csv => new OpenApiSchema { Type = JsonSchemaType.String },
+                Negotiation.Html or Negotiation.Csv or Negotiation.Svg => new OpenApiSchema { Type = JsonSchemaType.String },
                 Negotiation.JsonLd => new OpenApiSchemaReference(nameof(RecipeResponse), document),
                 _ => content.Schema,
             };

@@ -47,7 +47,10 @@ internal sealed class DescribeResponses : IOpenApiDocumentTransformer
         response.Description = status switch
         {
             200 when operation.OperationId == "replaceFormula" => "Stored as a new revision.",
+            201 when operation.OperationId == "createPairingCode" => "A code, shown this once.",
+            201 when operation.OperationId == "createSession" => "Paired.",
             201 => "Stored.",
+            204 when operation.OperationId is "endSession" or "endCurrentSession" => "Unpaired.",
             204 => "Deleted.",
             304 => "One of the ETags held still stands.",
             _ => "As asked.",

@@ -17,11 +17,10 @@ internal sealed class DescribeSchemas : IOpenApiDocumentTransformer
             }
         }
 
-        // Reached first as an element of a list, its own comment is passed over.
-        if (schemas["Quantity"] is OpenApiSchema quantity)
-        {
-            quantity.Description ??= "A number with its unit, in an answer.";
-        }
+        // Reached first as an element of a list or as one that may be absent, their own comments are passed over.
+        schemas["Quantity"].Description ??= "A number with its unit, in an answer.";
+        schemas["CountBand"].Description ??= "An uncertain count, in an answer.";
+        schemas["QuantityBand"].Description ??= "An uncertain number with its unit, in an answer.";
 
         schemas[UnitSymbols.SchemaName] = UnitSymbols.Schema();
         return Task.CompletedTask;
@@ -58,11 +57,12 @@ internal sealed class DescribeSchemas : IOpenApiDocumentTransformer
 
         if (WireWords.Of(name, member) is { } words)
         {
-            own.Enum = [.. words.Select(w => (System.Text.Json.Nodes.JsonNode)w)];
+            // Of a list, each item is one of the words.
+            (own.Items as OpenApiSchema ?? own).Enum = [.. words.Select(w => (System.Text.Json.Nodes.JsonNode)w)];
         }
 
         RequestRules.Constrain(name, member, own);
-        if (member is "updatedAt" or "createdAt" or "dateModified" or "at")
+        if (member is "updatedAt" or "createdAt" or "lastUsedAt" or "expiresAt" or "dateModified" or "at")
         {
             own.Format = "date-time";
         }

@@ -3,7 +3,9 @@ using System.Text.Json.Serialization.Metadata;
 using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Ingredients;
 using RubLab.Contracts.Json;
+using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Salt;
+using RubLab.Contracts.Sauces;
 using RubLab.Contracts.Scaling;
 
 namespace RubLab.Api.OpenApi;
@@ -56,6 +58,21 @@ internal static class ExampleBodies
         { "pile": [ { "cut": "pork-shoulder", "cookYield": { "low": 70, "typical": 60, "high": 80, "unit": "%" } } ],
           "treatments": [ { "formulaId": "lockside-pork-rub", "stage": "overnight" } ] }
         """);
+
+    public static SauceRequest Sauce() => Read(RubLabJson.Default.SauceRequest, """
+        { "formula": { "name": "Lockside towpath glaze", "kind": "sauce", "reducedTo": { "value": 70, "unit": "%" },
+                       "lines": [ { "ingredient": "vinegar-cider", "amount": { "value": 400, "unit": "g" } },
+                                  { "ingredient": "cooking-juices", "amount": { "value": 500, "unit": "g" }, "salt": { "low": 0.9, "typical": 1.1, "high": 1.4, "unit": "%" } },
+                                  { "ingredient": "salt", "form": "table", "amount": { "value": 8, "unit": "g" } } ] },
+          "make": { "value": 1.5, "unit": "kg" }, "portion": { "value": 30, "unit": "g" } }
+        """);
+
+    /// <summary>Boiled down below what is no water, and a portion in hours.</summary>
+    public static SauceRequest UnsoundSauce() => Sauce() with
+    {
+        Formula = Sauce().Formula! with { ReducedTo = QuantityRequest.Of(2, "%") },
+        Portion = QuantityRequest.Of(30, "h"),
+    };
 
     /// <summary>More pepper in the rub, the salt held.</summary>
     public static FormulaChangeRequest Change() => new() { Formula = Rub(), Line = 1, Amount = 4, Hold = "salt" };

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using RubLab.Api.Endpoints;
+using RubLab.Api.Formulas;
 using RubLab.Api.Hosting;
 using RubLab.Api.Http;
 using RubLab.Contracts.Formulas;

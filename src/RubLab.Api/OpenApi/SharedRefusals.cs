@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.OpenApi;
+using RubLab.Api.Callers;
 using RubLab.Api.Http;
 using RubLab.Contracts.Faults;
 using RubLab.Contracts.Json;
@@ -22,8 +23,12 @@ internal static class SharedRefusals
     public static IEnumerable<(string Name, OpenApiResponse Response)> All(OpenApiDocument document)
     {
         var host = Loopback.HostNotAllowed();
-        yield return Shared(ProblemTypes.KeyNeeded, document, ("unknownKey", Access.UnknownKey()), ("noKey", Problems.Of(ProblemTypes.KeyNeeded)));
-        yield return Shared(ProblemTypes.NotAllowed, document, ("scope", Access.MissingScope(Caller.WriteScope)), ("origin", Loopback.OtherOrigin()));
+        yield return Shared(
+            ProblemTypes.KeyNeeded, document, ("unknownKey", Access.UnknownKey()), ("noKey", Problems.Of(ProblemTypes.KeyNeeded)),
+            ("unknownDevice", Access.UnknownDevice()));
+        yield return Shared(
+            ProblemTypes.NotAllowed, document, ("scope", Access.MissingScope(Caller.WriteScope)), ("origin", Loopback.OtherOrigin()),
+            ("unshownOrigin", Access.UnshownOrigin()));
         yield return Shared(ProblemTypes.NotFound, document, ("notFound", Problems.Of(ProblemTypes.NotFound)));
         yield return Shared(ProblemTypes.NotAcceptable, document, ("notAcceptable", Problems.Of(ProblemTypes.NotAcceptable)));
         yield return Shared(ProblemTypes.TooMany, document, ("tooMany", Problems.Of(ProblemTypes.TooMany)));
@@ -81,7 +86,7 @@ internal static class SharedRefusals
         return (NameOf(type, hasBody: true)!, new OpenApiResponse
         {
             Description = type.Title + " " + type.Explanation,
-            Headers = asksForKey ? ResponseHeaders.OfKeys(document) : null,
+            Headers = asksForKey ? ResponseHeaders.OfKeys(document) : type == ProblemTypes.TooMany ? ResponseHeaders.OfWaiting(document) : null,
             Content = new Dictionary<string, OpenApiMediaType>(StringComparer.Ordinal) { [Problems.MediaType] = content },
         });
     }

@@ -23,6 +23,9 @@ public sealed record AuthoredFormula
     /// <summary>purchase where that weight is as bought; absent for green.</summary>
     public string? WrittenForIs { get; init; }
 
+    /// <summary>Weight left when it is boiled down, percent of what goes into the pot.</summary>
+    public Quantity? ReducedTo { get; init; }
+
     /// <summary>The lines in their order.</summary>
     public required IReadOnlyList<AuthoredLine> Lines { get; init; }
 }

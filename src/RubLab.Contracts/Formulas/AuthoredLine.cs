@@ -11,8 +11,11 @@ public sealed record AuthoredLine
     /// <summary>Form id; absent when left open.</summary>
     public string? Form { get; init; }
 
-    /// <summary>In the unit the line is written in.</summary>
-    public required Quantity Amount { get; init; }
+    /// <summary>In the unit the line is written in; absent on the line that makes up the rest of a liquid.</summary>
+    public Quantity? Amount { get; init; }
+
+    /// <summary>Sodium chloride as declared, percent of the ingredient's weight.</summary>
+    public QuantityBand? Salt { get; init; }
 
     /// <summary>Sodium nitrite in a cure, 0 to 1.</summary>
     public double? NitriteFraction { get; init; }

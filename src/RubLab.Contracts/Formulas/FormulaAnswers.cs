@@ -36,10 +36,12 @@ public static class FormulaAnswers
             Dose = AsSent(authored.Dose),
             WrittenFor = AsSent(authored.WrittenFor),
             WrittenForIs = authored.WrittenFor is null ? null : Vocabulary.Weights[formula.WrittenForIs],
+            ReducedTo = AsSent(authored.ReducedTo),
             Lines = ratios.Lines.Select(line => From(line, unit)).ToList(),
             TotalRatio = new Quantity(Rounded.Exact(ratios.DoseGramsPerKilogram), unit),
             SaltShare = QuantityBand.From(ratios.SaltSharePercent, "%", Rounded.Estimate),
-            BulkDensity = ratios.BulkDensityGramsPerMillilitre is { } density ? QuantityBand.From(density, "g/mL", Rounded.Estimate) : null,
+            // Powders lie beside each other; salt and sugar dissolve, and what they make of a liquid is another law.
+            BulkDensity = formula.Kind is not (FormulaKind.Injection or FormulaKind.Soak) && ratios.BulkDensityGramsPerMillilitre is { } density ? QuantityBand.From(density, "g/mL", Rounded.Estimate) : null,
             Findings = FindingResponse.From(findings),
             UpdatedAt = updatedAt,
             DataVersion = catalogue.Version,
@@ -58,11 +60,13 @@ public static class FormulaAnswers
         Dose = formula.Dose is { } dose ? new Quantity(Rounded.Exact(dose), UnitOf(formula.Base)) : null,
         WrittenFor = formula.WrittenForGrams is { } grams ? new Quantity(Rounded.Exact(grams), "g") : null,
         WrittenForIs = formula is { WrittenForGrams: not null, WrittenForIs: WeightBasis.Purchase } ? Vocabulary.Weights[formula.WrittenForIs] : null,
+        ReducedTo = formula.PercentLeft < 100 ? new Quantity(Rounded.Exact(formula.PercentLeft), "%") : null,
         Lines = formula.Lines.Select(line => new AuthoredLine
         {
             Ingredient = line.Ingredient.Id,
             Form = line.NamedForm?.Id,
-            Amount = new Quantity(Rounded.Exact(line.Amount), line.Unit.Symbol),
+            Amount = line.IsRest ? null : new Quantity(Rounded.Exact(line.Amount), line.Unit.Symbol),
+            Salt = Declared(line),
             NitriteFraction = line.NitriteFraction,
             NitrateFraction = line.NitrateFraction,
         }).ToList(),
@@ -75,7 +79,8 @@ public static class FormulaAnswers
         {
             Ingredient = line.Line.Ingredient.Id,
             Form = line.Line.NamedForm?.Id,
-            Amount = new Quantity(line.Line.Amount, line.Line.Unit.Symbol),
+            Amount = line.Line.IsRest ? null : new Quantity(line.Line.Amount, line.Line.Unit.Symbol),
+            Salt = Declared(line.Line),
             NitriteFraction = line.Line.NitriteFraction,
             NitrateFraction = line.Line.NitrateFraction,
             Ratio = QuantityBand.From(ratio, unit, ratio.IsExact ? Rounded.Exact : Rounded.Estimate),
@@ -83,6 +88,9 @@ public static class FormulaAnswers
             Density = DensityResponse.From(line.Density),
         };
     }
+
+    private static QuantityBand? Declared(FormulaLine line) =>
+        line.DeclaredSaltPercent is { } salt ? QuantityBand.From(salt, "%", Rounded.Exact) : null;
 
     private static Quantity? AsSent(QuantityRequest? quantity) =>
         quantity is { Value: { } value, Unit: { } unit } ? new Quantity(value, unit) : null;

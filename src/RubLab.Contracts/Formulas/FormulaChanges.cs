@@ -5,7 +5,6 @@ using RubLab.Contracts.Scaling;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
-using RubLab.Core.Quantities;
 using RubLab.Core.Remarks;
 
 namespace RubLab.Contracts.Formulas;
@@ -85,8 +84,13 @@ public static class FormulaChanges
             return reformed;
         }
 
-        var bounds = line.Unit.Dimension == Dimension.Ratio ? Bounds.DoseGramsPerKilogram with { LowestIsAllowed = true } : Bounds.CardAmount;
-        if (Reader.Within(request.Amount!.Value, line.Unit, bounds, at.At("amount")) is null)
+        if (line.IsRest)
+        {
+            at.At("amount").Fault("rest-has-no-amount", "This line makes up the rest of the liquid: change another line, and it follows.");
+            return null;
+        }
+
+        if (Reader.Within(request.Amount!.Value, line.Unit, Bounds.LineOf(line.Unit, formula.Kind), at.At("amount")) is null)
         {
             return null;
         }
@@ -94,6 +98,13 @@ public static class FormulaChanges
         if (formula.Lines.Where((_, i) => i != index).All(l => l.Amount == 0) && request.Amount == 0)
         {
             at.At("amount").Fault("all-zero", "Every line would be zero.");
+            return null;
+        }
+
+        var sum = request.Amount.Value + formula.Lines.Where((l, i) => i != index && !l.IsRest).Sum(l => l.Amount);
+        if (formula.Mode == AuthoringMode.PercentOfLiquid && sum >= 100)
+        {
+            at.At("amount").Fault("no-rest", $"The lines would come to {Math.Round(sum, 6)} % of the liquid and leave nothing for the rest.", ("sum", sum));
             return null;
         }
 

@@ -11,8 +11,11 @@ public sealed record FormulaLineRequest
     /// <summary>Form id; the ingredient's default when a mass is given.</summary>
     public string? Form { get; init; }
 
-    /// <summary>A mass, a volume, g/kg, %, ppm, parts-by-mass or parts-by-volume.</summary>
+    /// <summary>A mass, a volume, g/kg, %, ppm, parts-by-mass, parts-by-volume; in a liquid also %-of-liquid or %-of-water, where exactly one line leaves the amount out and makes up the rest.</summary>
     public QuantityRequest? Amount { get; init; }
+
+    /// <summary>Sodium chloride in this ingredient as measured or as its label states it, percent of its weight; in place of the reference's figure.</summary>
+    public EstimateRequest? Salt { get; init; }
 
     /// <summary>Share of sodium nitrite in a cure, 0 to 1.</summary>
     public double? NitriteFraction { get; init; }

@@ -11,8 +11,11 @@ public sealed record FormulaLineResponse
     /// <summary>As authored; absent when left open.</summary>
     public string? Form { get; init; }
 
-    /// <summary>As authored.</summary>
-    public required Quantity Amount { get; init; }
+    /// <summary>As authored; absent on the line that makes up the rest of a liquid.</summary>
+    public Quantity? Amount { get; init; }
+
+    /// <summary>Sodium chloride as declared, percent of the ingredient's weight.</summary>
+    public QuantityBand? Salt { get; init; }
 
     /// <summary>As authored.</summary>
     public double? NitriteFraction { get; init; }

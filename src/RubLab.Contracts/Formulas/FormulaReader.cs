@@ -1,9 +1,12 @@
+using System.Globalization;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
+using RubLab.Core.Sauces;
 
 namespace RubLab.Contracts.Formulas;
 
@@ -19,15 +22,10 @@ public static class FormulaReader
         {
             Reader.Missing(at.At("kind"));
         }
-        else if (kind is FormulaKind.Injection or FormulaKind.Soak)
-        {
-            at.At("kind").Fault(
-                "kind-not-offered", $"A formula of kind {request.Kind} is not computed by this version.", ("value", request.Kind));
-        }
 
         var ratioBase = Vocabulary.Bases.Read(request.Base, at.At("base"), RatioBase.Green).GetValueOrDefault();
         var name = Names.Name(request.Name, at.At("name"), isRequired: true);
-        var dose = ReadDose(request.Dose, ratioBase, at.At("dose"), out var doseUnit);
+        var dose = ReadDose(request.Dose, ratioBase, kind, at.At("dose"), out var doseUnit);
         var writtenFor = Reader.Amount(request.WrittenFor, at.At("writtenFor"), Bounds.MeatGrams, isRequired: false, Dimension.Mass);
         var draft = new FormulaDraft
         {
@@ -40,7 +38,8 @@ public static class FormulaReader
             WrittenForGrams = writtenFor,
             IsWrittenForUnreadable = request.WrittenFor is not null && writtenFor is null,
             WrittenForIs = Vocabulary.Weights.Read(request.WrittenForIs, at.At("writtenForIs"), WeightBasis.Green).GetValueOrDefault(),
-            Lines = ReadLines(request.Lines, catalogue, at.At("lines")),
+            PercentLeft = Reader.Percent(request.ReducedTo, at.At("reducedTo"), Bounds.PercentLeft),
+            Lines = ReadLines(request.Lines, kind, catalogue, at.At("lines")),
         };
         if (request.WrittenForIs is not null && request.WrittenFor is null)
         {
@@ -48,10 +47,28 @@ public static class FormulaReader
         }
 
         var formula = Formula.Create(draft, at);
+        if (formula is { PercentLeft: < 100 })
+        {
+            CheckReduction(formula, catalogue, at.At("reducedTo").At("value"));
+        }
+
         return at.Log.Count == before ? formula : null;
     }
 
-    private static double? ReadDose(QuantityRequest? dose, RatioBase ratioBase, Place at, out Unit? unit)
+    private static void CheckReduction(Formula formula, Catalogue catalogue, Place at)
+    {
+        var pot = Reduction.Of(FormulaRatios.Of(formula, catalogue, new FindingLog(catalogue), ""));
+        if (!pot.CanReach(formula.PercentLeft))
+        {
+            var least = Math.Ceiling(pot.SolidsGramsPerKilogram) / 10;
+            at.Fault(
+                "reduced-below-solids",
+                string.Create(CultureInfo.InvariantCulture, $"Only water boils off: {least:0.#} % of what goes into this pot is no water and stays."),
+                ("value", formula.PercentLeft), ("lowest", least));
+        }
+    }
+
+    private static double? ReadDose(QuantityRequest? dose, RatioBase ratioBase, FormulaKind? kind, Place at, out Unit? unit)
     {
         unit = null;
         if (dose is null)
@@ -61,25 +78,17 @@ public static class FormulaReader
 
         var isArea = ratioBase == RatioBase.Area;
         var value = Reader.Authored(
-            dose, at, _ => isArea ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram, out unit,
+            dose, at, _ => isArea ? Bounds.CoverageGrams : Bounds.DoseOf(kind), out unit,
             isArea ? Dimension.Coverage : Dimension.Ratio);
         return value;
     }
 
-    private static List<FormulaLineDraft> ReadLines(IReadOnlyList<FormulaLineRequest?>? lines, Catalogue catalogue, Place at)
+    /// <summary>The lines as far as they can be read.</summary>
+    internal static List<FormulaLineDraft> ReadLines(IReadOnlyList<FormulaLineRequest?>? lines, FormulaKind? kind, Catalogue catalogue, Place at)
     {
         var drafts = new List<FormulaLineDraft>();
-        if (lines is null || lines.Count == 0)
+        if (!Listed.Holds(lines, Formula.MostLines, "line", "lines", at))
         {
-            at.Fault("required", "A formula has at least one line.");
-            return drafts;
-        }
-
-        if (lines.Count > Formula.MostLines)
-        {
-            at.Fault(
-                "too-many", $"A formula has at most {Formula.MostLines} lines; this has {lines.Count}.",
-                ("most", (double)Formula.MostLines), ("count", (double)lines.Count));
             return drafts;
         }
 
@@ -87,7 +96,7 @@ public static class FormulaReader
         {
             if (lines[i] is { } line)
             {
-                drafts.Add(ReadLine(line, catalogue, at.At(i)));
+                drafts.Add(ReadLine(line, kind, catalogue, at.At(i)));
             }
             else
             {
@@ -98,34 +107,34 @@ public static class FormulaReader
         return drafts;
     }
 
-    private static FormulaLineDraft ReadLine(FormulaLineRequest line, Catalogue catalogue, Place at)
+    private static FormulaLineDraft ReadLine(FormulaLineRequest line, FormulaKind? kind, Catalogue catalogue, Place at)
     {
         var ingredient = Lookup.Ingredient(line.Ingredient, catalogue, at.At("ingredient"));
         var form = Lookup.Form(line.Form, ingredient, at.At("form"));
         var amountAt = at.At("amount");
-        if (line.Amount is null)
-        {
-            Reader.Missing(amountAt);
-        }
-
         Unit? unit = null;
         double? amount = null;
         if (line.Amount is { } authored)
         {
             amount = Reader.Authored(
-                authored, amountAt, u => u.Dimension == Dimension.Ratio ? Bounds.LineRatio : Bounds.CardAmount, out unit,
-                Dimension.Mass, Dimension.Volume, Dimension.Ratio, Dimension.PartsByMass, Dimension.PartsByVolume);
+                authored, amountAt, u => Bounds.LineOf(u, kind), out unit,
+                Dimension.Mass, Dimension.Volume, Dimension.Ratio, Dimension.PartsByMass, Dimension.PartsByVolume,
+                Dimension.ShareOfLiquid, Dimension.ShareOfWater);
         }
 
-        // The load of a cure has legal limits that this version does not compute: better none than an unchecked one.
-        if (ingredient is { IsCure: true })
-        {
-            at.At("ingredient").Fault("cure-not-offered", $"{ingredient.Name} carries nitrite or nitrate, whose load this version does not check.");
-        }
-
+        var salt = Reader.PercentBand(line.Salt, at.At("salt"), Bounds.Percent);
+        var nitrite = ReadContent(line.NitriteFraction, at.At("nitriteFraction"));
+        var nitrate = ReadContent(line.NitrateFraction, at.At("nitrateFraction"));
+        var counted = ingredient is { IsOfCures: true } ? ingredient.WithDeclaredCure(nitrite, nitrate, catalogue.Constants) : ingredient;
         return new FormulaLineDraft(
-            ingredient, form, amount, unit,
-            line.NitriteFraction is { } nitrite ? Reader.Within(nitrite, Bounds.Fraction, at.At("nitriteFraction")) : null,
-            line.NitrateFraction is { } nitrate ? Reader.Within(nitrate, Bounds.Fraction, at.At("nitrateFraction")) : null);
+            salt is { } declared ? counted?.WithDeclaredSalt(declared, catalogue.Constants.SodiumInSodiumChlorideGramsPerGram) : counted,
+            form, amount, unit, nitrite, nitrate, line.Amount is null)
+        {
+            DeclaredSaltPercent = salt,
+            IsCureUnreadable = (line.NitriteFraction is not null && nitrite is null) || (line.NitrateFraction is not null && nitrate is null),
+        };
     }
+
+    private static double? ReadContent(double? fraction, Place at) =>
+        fraction is { } given ? Reader.Within(given, Bounds.CureContent, at) : null;
 }

@@ -27,6 +27,9 @@ public sealed record FormulaResponse
     /// <summary>Which weight writtenFor is.</summary>
     public string? WrittenForIs { get; init; }
 
+    /// <summary>Weight left when it is boiled down, percent of what goes into the pot.</summary>
+    public Quantity? ReducedTo { get; init; }
+
     /// <summary>In the order authored.</summary>
     public required IReadOnlyList<FormulaLineResponse> Lines { get; init; }
 
@@ -36,7 +39,7 @@ public sealed record FormulaResponse
     /// <summary>Sodium chloride, percent of the formula.</summary>
     public required QuantityBand SaltShare { get; init; }
 
-    /// <summary>Bulk density of the mix, from its powders side by side to closest packing; absent where a line has none.</summary>
+    /// <summary>Bulk density of the mix, from its powders side by side to closest packing; absent where a line has none, and of an injection or a soak, whose lines dissolve.</summary>
     public QuantityBand? BulkDensity { get; init; }
 
     public required IReadOnlyList<FindingResponse> Findings { get; init; }

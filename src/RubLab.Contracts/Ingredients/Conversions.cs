@@ -28,15 +28,9 @@ public static class Conversions
     {
         var log = new FaultLog();
         var at = log.Root.At("items");
-        if (request.Items is not { Count: > 0 } items)
+        var items = request.Items;
+        if (!Listed.Holds(items, MostItems, "item", "items", at))
         {
-            at.Fault("required", "Give at least one item.");
-            return log.ResultOf<ConversionsResponse>(null);
-        }
-
-        if (items.Count > MostItems)
-        {
-            at.Fault("too-many", $"At most {MostItems} items; this has {items.Count}.", ("most", (double)MostItems), ("count", (double)items.Count));
             return log.ResultOf<ConversionsResponse>(null);
         }
 

@@ -23,9 +23,9 @@ public static class OwnDensities
     {
         var log = new FaultLog();
         var at = log.Root.At("weighings");
-        if (request.Weighings is not { Count: > 0 and <= MostWeighings } weighings)
+        var weighings = request.Weighings;
+        if (!Listed.Holds(weighings, MostWeighings, "weighing", "weighings", at))
         {
-            at.Fault(request.Weighings is { Count: > 0 } ? "too-many" : "required", $"Give 1 to {MostWeighings} weighings.", ("most", (double)MostWeighings));
             return log.ResultOf<OwnDensity>(null);
         }
 

@@ -6,14 +6,18 @@ namespace RubLab.Contracts.Outputs;
 /// <summary>The page of one treatment: what to weigh, and how much goes on each piece.</summary>
 internal static class PrintedTreatment
 {
+    private const string Into = "into";
+    private const string Around = "around";
+
     public static IEnumerable<string> Parts(SheetTreatmentResponse treatment, int number, Catalogue catalogue)
     {
         var name = Html.Text(treatment.Name);
+        var where = Where(treatment.Kind);
         yield return $"""
             <section aria-labelledby="treatment-{number}">
             <h2 id="treatment-{number}">{name}</h2>
             <p>{Html.Text(Use(treatment))}</p>
-            <p>Mix <strong>{PrintedSheet.Quantity(treatment.ToMix)}</strong>; <strong>{PrintedSheet.Quantity(treatment.OnMeat)}</strong> of it goes on the meat.</p>
+            <p>Mix <strong>{PrintedSheet.Quantity(treatment.ToMix)}</strong>; <strong>{PrintedSheet.Quantity(treatment.OnMeat)}</strong> of it goes {where} the meat.</p>{BoilDown(treatment)}
             <table>
             <caption>Weigh</caption>
             <thead><tr><th scope="col">Ingredient</th><th scope="col">Weigh</th><th scope="col">Scale shows</th><th scope="col">In spoons, about</th></tr></thead>
@@ -29,12 +33,16 @@ internal static class PrintedTreatment
         }
 
         yield return "</tbody>\n</table>\n";
-        if (treatment.Pieces is { } pieces)
+        if (where == Around)
         {
-            yield return """
+            yield return "<p>All pieces lie in it together, covered and cold.</p>\n";
+        }
+        else if (treatment.Pieces is { } pieces)
+        {
+            yield return $"""
                 <table>
-                <caption>On each piece</caption>
-                <thead><tr><th scope="col">Piece</th><th scope="col">Put on</th><th scope="col">Read aloud</th></tr></thead>
+                <caption>{(where == Into ? "Into" : "On")} each piece</caption>
+                <thead><tr><th scope="col">Piece</th><th scope="col">Put {(where == Into ? "in" : "on")}</th><th scope="col">Read aloud</th></tr></thead>
                 <tbody>
 
                 """;
@@ -51,6 +59,17 @@ internal static class PrintedTreatment
 
         yield return "</section>\n";
     }
+
+    private static string Where(string kind) => kind switch
+    {
+        "injection" => Into,
+        "soak" => Around,
+        _ => "on",
+    };
+
+    private static string BoilDown(SheetTreatmentResponse treatment) => treatment.BoilDownTo is { } left
+        ? $"\n<p>Boil it down until the pot holds <strong>{PrintedSheet.Quantity(left)}</strong>.</p>"
+        : "";
 
     private static string Use(SheetTreatmentResponse treatment)
     {

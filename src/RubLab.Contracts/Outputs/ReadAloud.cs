@@ -12,8 +12,11 @@ public static class ReadAloud
     public static string Of(SheetPieceResponse piece, string treatment)
     {
         var label = piece.Label is null ? "" : $" {piece.Label},";
-        return $"Piece {piece.Number}, {piece.Line},{label} {Spoken(piece.GreenWeight)} green: {Spoken(piece.Amount)} of {treatment}.";
+        return $"Piece {piece.Number}, {piece.Line},{label} {Spoken(piece.GreenWeight)} green: {Spoken(piece.Amount)} of {treatment}{Until(piece)}.";
     }
+
+    private static string Until(SheetPieceResponse piece) =>
+        piece.TargetWeight is { } target ? $", until the scale shows {Spoken(target)}" : "";
 
     private static string Spoken(Quantity mass)
     {

@@ -19,11 +19,14 @@ public static class Recipes
             DateModified = formula.UpdatedAt,
             Name = formula.Name,
             RecipeCategory = CategoryOf(formula.Kind),
-            RecipeYield = $"For {one}: {PlainNumber.Readable(formula.TotalRatio.Value)} g",
+            RecipeYield = $"For {one}: {PlainNumber.Readable(formula.TotalRatio.Value)} g{BoiledDown(formula)}",
             RecipeIngredient = formula.Lines.Select(line =>
                 $"{Grams(line.Ratio)} {IngredientNames.Of(line.Ingredient, line.Form, catalogue)} for {one} (as authored: {Authored(line.Amount)})").ToList(),
         };
     }
+
+    private static string BoiledDown(FormulaResponse formula) =>
+        formula.ReducedTo is { } left ? $", boiled down to {PlainNumber.Of(left.Value)} % of what goes into the pot" : "";
 
     private static string CategoryOf(string kind) => char.ToUpperInvariant(kind[0]) + kind[1..].Replace('-', ' ');
 
@@ -31,8 +34,13 @@ public static class Recipes
         ? $"{PlainNumber.Readable(ratio.Typical)} g"
         : $"{PlainNumber.Readable(ratio.Typical)} g ({PlainNumber.Readable(ratio.Low)} to {PlainNumber.Readable(ratio.High)} g)";
 
-    private static string Authored(Quantity amount)
+    private static string Authored(Quantity? authored)
     {
+        if (authored is not { } amount)
+        {
+            return "the rest";
+        }
+
         var unit = amount.Unit.Replace('-', ' ');
         return $"{PlainNumber.Of(amount.Value)} {(amount.Value == 1 ? unit.Replace("parts", "part", StringComparison.Ordinal) : unit)}";
     }

@@ -11,6 +11,9 @@ public static class Rounded
     /// <summary>Three significant digits, for what hangs on a bulk density.</summary>
     public static double Estimate(double value) => ToSignificant(value, 3);
 
+    /// <summary>Four significant digits, for weights of meat that hang on yields.</summary>
+    public static double Weight(double value) => ToSignificant(value, 4);
+
     /// <summary>Hundredths, and three significant digits below a tenth, for the salt ledger: entries still add up to a pinch.</summary>
     public static double Ledger(double value) =>
         Math.Abs(value) >= 0.1 ? Math.Round(value, 2, MidpointRounding.AwayFromZero) : ToSignificant(value, 3);

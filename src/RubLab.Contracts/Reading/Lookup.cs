@@ -44,6 +44,35 @@ internal static class Lookup
         return null;
     }
 
+    /// <summary>A product the reference data has salt ranges for.</summary>
+    public static string? Product(string? id, Catalogue catalogue, Place at)
+    {
+        if (id is null || catalogue.Products.Contains(id))
+        {
+            return id;
+        }
+
+        at.Fault(
+            "unknown-product", $"There is no product '{Shown.Text(id)}'. There are: {string.Join(", ", catalogue.Products)}.",
+            ("value", Shown.Text(id)), ("allowed", catalogue.Products.ToArray()));
+        return null;
+    }
+
+    /// <summary>An animal the reference data has a diffusivity of salt for.</summary>
+    public static string? SaltedSpecies(string id, Catalogue catalogue, Place at)
+    {
+        if (catalogue.Salting.TryFindDiffusivity(id, out _))
+        {
+            return id;
+        }
+
+        var known = catalogue.Salting.Diffusivities.Where(d => d.IsDefault).Select(d => d.Species).ToArray();
+        at.Fault(
+            "unknown-species", $"How fast salt travels in '{Shown.Text(id)}' is not on record. It is for {string.Join(", ", known)}.",
+            ("value", Shown.Text(id)), ("allowed", known));
+        return null;
+    }
+
     public static Cut? Cut(string? id, Catalogue catalogue, Place at)
     {
         if (id is null)

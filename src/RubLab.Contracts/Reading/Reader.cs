@@ -240,10 +240,24 @@ internal static class Reader
         return true;
     }
 
-    private static void OutOfRange(double value, string unit, Bounds bounds, Place at) => at.Fault(
-        "out-of-range",
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{value} {unit} is out of range: {(bounds.OrNothing ? "0, or " : "")}{(bounds.LowestIsAllowed ? "from" : "above")} {bounds.Lowest} up to {bounds.Highest} {bounds.Unit}.").Replace(" .", ".", StringComparison.Ordinal),
-        ("value", value), ("lowest", bounds.Lowest), ("highest", bounds.Highest), ("unit", bounds.Unit));
+    // The bounds are said in the unit that was written; the parameters carry them in the base unit.
+    private static void OutOfRange(double value, string unit, Bounds bounds, Place at)
+    {
+        var shownUnit = bounds.Unit;
+        var (lowest, highest) = (bounds.Lowest, bounds.Highest);
+        if (UnitTable.TryFind(unit, out var written) && UnitTable.TryFind(bounds.Unit, out var ownUnit)
+            && written.Dimension == ownUnit.Dimension && written.Symbol != ownUnit.Symbol)
+        {
+            shownUnit = unit;
+            (lowest, highest) = (Readable(written.FromBase(ownUnit.ToBase(lowest))), Readable(written.FromBase(ownUnit.ToBase(highest))));
+        }
+
+        var given = $"{Shown.Number(value)} {unit}".TrimEnd();
+        var range = $"{(bounds.LowestIsAllowed ? "from" : "above")} {Shown.Number(lowest)} up to {Shown.Number(highest)} {shownUnit}".TrimEnd();
+        at.Fault(
+            "out-of-range", $"{given} is out of range: {(bounds.OrNothing ? "0, or " : "")}{range}.",
+            ("value", value), ("lowest", bounds.Lowest), ("highest", bounds.Highest), ("unit", bounds.Unit));
+    }
+
+    private static double Readable(double value) => double.Parse(value.ToString("G6", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

@@ -18,7 +18,7 @@ public sealed record CutResponse
     /// <summary>Percent of purchase weight lost in trimming.</summary>
     public FigureResponse? TrimLoss { get; init; }
 
-    /// <summary>Cooked over green weight by method, the default first.</summary>
+    /// <summary>Cooked over raw weight by method, the default first; the basis says of what.</summary>
     public required IReadOnlyList<FigureResponse> CookYields { get; init; }
 
     /// <summary>Salt that stays in the meat through cooking, percent.</summary>

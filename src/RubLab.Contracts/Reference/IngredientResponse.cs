@@ -33,6 +33,9 @@ public sealed record IngredientResponse
     /// <summary>True: made to many recipes, read its own label.</summary>
     public required bool ReadYourLabel { get; init; }
 
+    /// <summary>Additives with a legal limit that it carries; of a cure what its pack declares may stand in their place.</summary>
+    public required IReadOnlyList<LimitedAdditiveResponse> LimitedAdditives { get; init; }
+
     public required string SourceId { get; init; }
 
     public required string Locator { get; init; }
@@ -42,4 +45,7 @@ public sealed record IngredientResponse
 
     /// <summary>Published weights of household measures.</summary>
     public required IReadOnlyList<MeasureResponse> Measures { get; init; }
+
+    /// <summary>Published weights of pieces and packs, such as a clove or a stick; empty where there are none.</summary>
+    public required IReadOnlyList<PieceMeasureResponse> PieceMeasures { get; init; }
 }

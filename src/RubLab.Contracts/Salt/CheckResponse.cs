@@ -1,4 +1,7 @@
 using RubLab.Contracts.Quantities;
+using RubLab.Contracts.Reading;
+using RubLab.Core.Curing;
+using RubLab.Core.Salt;
 
 namespace RubLab.Contracts.Salt;
 
@@ -9,6 +12,9 @@ public sealed record CheckResponse
 
     /// <summary>What the range is of.</summary>
     public required string Title { get; init; }
+
+    /// <summary>What a legal level limits: nitrite, nitrate, ascorbate, ascorbic-acid, phosphate, water and so on; absent from a range of salt.</summary>
+    public string? Additive { get; init; }
 
     /// <summary>What the range is a share of, in the words of its source.</summary>
     public required string Base { get; init; }
@@ -43,4 +49,48 @@ public sealed record CheckResponse
     /// <summary>Sodium chloride per kg of the base to add (above zero) or take out (below) to come to the nearer bound; absent
     /// where the typical value is inside.</summary>
     public Quantity? Restore { get; init; }
+
+    public static CheckResponse From(SaltCheck check) => new()
+    {
+        Id = check.Id,
+        Title = check.Title,
+        Base = check.Base,
+        Verdict = Vocabulary.Verdicts[check.Verdict],
+        TypicalVerdict = Vocabulary.Verdicts[check.TypicalVerdict],
+        Measured = check.Measured is { } measured ? QuantityBand.From(measured, check.Unit, Rounded.Ledger) : null,
+        Lowest = check.Lowest is { } lowest ? Rounded.Exact(lowest) : null,
+        Highest = check.Highest is { } highest ? Rounded.Exact(highest) : null,
+        Unit = check.Unit,
+        SourceId = check.Citation.SourceId,
+        Locator = check.Citation.Locator,
+        Confidence = Vocabulary.Confidences[check.Citation.Confidence],
+        Advice = check.Advice,
+        Restore = check.RestoreGramsPerKilogram is { } grams ? new Quantity(Rounded.Ledger(grams), "g/kg") : null,
+    };
+
+    public static CheckResponse From(LimitCheck check) => new()
+    {
+        Id = check.Limit.Id,
+        Title = check.Limit.Title,
+        Additive = check.Limit.Additive,
+        Base = BaseOf(check.Limit.Base),
+        Verdict = Vocabulary.Verdicts[check.Verdict],
+        TypicalVerdict = Vocabulary.Verdicts[check.TypicalVerdict],
+        Measured = check.MeasuredPartsPerMillion is { } measured ? QuantityBand.From(measured, "ppm", Rounded.Ledger) : null,
+        Lowest = check.Limit.LowPartsPerMillion,
+        Highest = check.Limit.HighPartsPerMillion,
+        Unit = "ppm",
+        SourceId = check.Citation.SourceId,
+        Locator = check.Citation.Locator,
+        Confidence = Vocabulary.Confidences[check.Citation.Confidence],
+        Advice = check.Advice,
+    };
+
+    private static string BaseOf(LimitBase limitBase) => limitBase switch
+    {
+        LimitBase.GreenIngoing => "green-ingoing",
+        LimitBase.GreenRetained => "green-retained",
+        LimitBase.Finished => "finished",
+        _ => "ingredients",
+    };
 }

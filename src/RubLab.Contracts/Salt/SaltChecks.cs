@@ -1,6 +1,7 @@
 using RubLab.Contracts.Reading;
 using RubLab.Contracts.Remarks;
 using RubLab.Contracts.Scaling;
+using RubLab.Contracts.Yields;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Quantities;
@@ -30,12 +31,13 @@ public static class SaltChecks
             return log.ResultOf<SaltCheckResponse>(null);
         }
 
-        stack.NoticeAssumptions(findings);
+        stack.NoticeAssumptions(catalogue, findings);
+        OwnYieldFindings.Notice(stack.Pile, request.Pile!, findings);
         var ledger = SaltLedger.Of(stack.Pile, 0, stack.Treatments, isWeighed: false);
         return log.ResultOf(new SaltCheckResponse(
-            SaltLedgerResponse.From(ledger, catalogue, findings, "/pile/0"),
+            SaltLedgerResponse.From(ledger, stack.LimitsOf(0, isWeighed: false, catalogue), catalogue, findings, "/pile/0"),
             FindingResponse.From(findings),
-            CautionResponse.From(stack.CautionsOf(catalogue)),
+            stack.CautionsOf(catalogue),
             catalogue.Version));
     }
 }

@@ -1,6 +1,7 @@
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
+using RubLab.Core.Curing;
 using RubLab.Core.Quantities;
 using RubLab.Core.Remarks;
 using RubLab.Core.Salt;
@@ -15,6 +16,15 @@ public sealed record SaltLedgerResponse
 
     /// <summary>What is weighed as salt, per kg green; not the same as sodium chloride.</summary>
     public required Quantity SaltWeighedPerKgGreen { get; init; }
+
+    /// <summary>Put on and not kept: run off, left in the bath, wiped away.</summary>
+    public required QuantityBand SaltDiscardedPerKgGreen { get; init; }
+
+    /// <summary>Per kg of injected and drained meat; absent where nothing is injected.</summary>
+    public QuantityBand? SaltPerKgInjected { get; init; }
+
+    /// <summary>What cooks out with the juices, per kg green; absent where the retention in cooking is not known.</summary>
+    public QuantityBand? SaltInJuicesPerKgGreen { get; init; }
 
     /// <summary>What is left after cooking, per kg cooked; absent where the cook yield is not known.</summary>
     public QuantityBand? SaltPerKgCooked { get; init; }
@@ -37,7 +47,8 @@ public sealed record SaltLedgerResponse
     /// <summary>Centre and end slices, where a slice, weights and a shape are known.</summary>
     public SlicesResponse? Slices { get; init; }
 
-    public static SaltLedgerResponse From(SaltLedger ledger, Catalogue catalogue, FindingLog findings, string pointer)
+    public static SaltLedgerResponse From(
+        SaltLedger ledger, IReadOnlyList<LimitCheck> limits, Catalogue catalogue, FindingLog findings, string pointer)
     {
         var checks = SaltCheck.Of(ledger, catalogue);
         foreach (var check in checks)
@@ -46,17 +57,21 @@ public sealed record SaltLedgerResponse
             {
                 findings.Add(
                     "range-does-not-fit", pointer, check.Citation.SourceId,
-                    ("product", check.Title), ("base", check.Base), ("line", ledger.Line.Id));
+                    ("product", check.Title), ("base", check.Base), ("line", Said.Line(ledger.Line.Id, ledger.Line.Cut)));
             }
         }
 
-        return From(ledger, checks, catalogue);
+        return From(ledger, checks, limits, catalogue);
     }
 
-    private static SaltLedgerResponse From(SaltLedger ledger, IReadOnlyList<SaltCheck> checks, Catalogue catalogue) => new()
+    private static SaltLedgerResponse From(
+        SaltLedger ledger, IReadOnlyList<SaltCheck> checks, IReadOnlyList<LimitCheck> limits, Catalogue catalogue) => new()
     {
         SaltPerKgGreen = PerKilogram(ledger.SaltGramsPerKilogramGreen),
         SaltWeighedPerKgGreen = new Quantity(Rounded.Exact(ledger.SaltWeighedGramsPerKilogramGreen), "g/kg"),
+        SaltDiscardedPerKgGreen = PerKilogram(ledger.SaltDiscardedGramsPerKilogramGreen),
+        SaltPerKgInjected = ledger.SaltGramsPerKilogramInjected is { } injected ? PerKilogram(injected) : null,
+        SaltInJuicesPerKgGreen = ledger.SaltInJuicesGramsPerKilogramGreen is { } juices ? PerKilogram(juices) : null,
         SaltPerKgCooked = ledger.SaltGramsPerKilogramCooked is { } cooked ? PerKilogram(cooked) : null,
         SodiumPerPortion = ledger.SodiumMilligramsPerPortion is { } portion ? QuantityBand.From(portion, "mg", Rounded.Whole) : null,
         OwnSodiumPerKgGreen = ledger.OwnSodiumGramsPerKilogramGreen is { } own ? new Quantity(Rounded.Ledger(own), "g/kg") : null,
@@ -64,26 +79,8 @@ public sealed record SaltLedgerResponse
             entry.Treatment, entry.Line.Ingredient.Id, entry.Line.Form.Id,
             PerKilogram(entry.SaltGramsPerKilogramGreen), PerKilogram(entry.SodiumGramsPerKilogramGreen))).ToList(),
         Slices = ledger.Slices is { } slices ? new SlicesResponse(Rounded.Estimate(slices.Centre), Rounded.Estimate(slices.End)) : null,
-        Checks = checks.Select(From).ToList(),
+        Checks = [.. checks.Select(CheckResponse.From), .. limits.Select(CheckResponse.From)],
         Claims = ClaimsOf(ledger, catalogue),
-    };
-
-    private static CheckResponse From(SaltCheck check) => new()
-    {
-        Id = check.Id,
-        Title = check.Title,
-        Base = check.Base,
-        Verdict = Vocabulary.Verdicts[check.Verdict],
-        TypicalVerdict = Vocabulary.Verdicts[check.TypicalVerdict],
-        Measured = check.Measured is { } measured ? QuantityBand.From(measured, check.Unit, Rounded.Ledger) : null,
-        Lowest = check.Lowest is { } lowest ? Rounded.Exact(lowest) : null,
-        Highest = check.Highest is { } highest ? Rounded.Exact(highest) : null,
-        Unit = check.Unit,
-        SourceId = check.Citation.SourceId,
-        Locator = check.Citation.Locator,
-        Confidence = Vocabulary.Confidences[check.Citation.Confidence],
-        Advice = check.Advice,
-        Restore = check.RestoreGramsPerKilogram is { } grams ? new Quantity(Rounded.Ledger(grams), "g/kg") : null,
     };
 
     private static List<ClaimResponse>? ClaimsOf(SaltLedger ledger, Catalogue catalogue) => ledger.SodiumMilligramsPer100GramsEaten is { } eaten

@@ -1,6 +1,7 @@
 using RubLab.Contracts.Reading;
 using RubLab.Contracts.Remarks;
 using RubLab.Contracts.Salt;
+using RubLab.Contracts.Yields;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Quantities;
@@ -51,10 +52,17 @@ public static class BatchSheets
             OveragePercent = overage,
             BowlGrams = bowl,
         });
-        stack.NoticeAssumptions(findings);
+        stack.NoticeAssumptions(catalogue, findings);
+        OwnYieldFindings.Notice(stack.Pile, request.Pile!, findings);
         if (purpose == SheetPurpose.Sheet)
         {
             SheetFindings.Notice(sheet, catalogue, findings, t => $"/treatments/{t}");
+        }
+
+        var limits = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => stack.LimitsOf(i, isWeighed: true, catalogue)).ToList();
+        if (purpose == SheetPurpose.Sheet)
+        {
+            stack.RefuseExceeded(limits, t => at.At("treatments").At(t).At(request.Treatments![t]!.Formula is null ? "formulaId" : "formula"));
         }
 
         CheckCapacity(sheet, at.At("scales"));
@@ -70,7 +78,7 @@ public static class BatchSheets
 
         var salt = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => new LineLedgerResponse(
             stack.Pile.Lines[i].Id,
-            SaltLedgerResponse.From(SaltLedger.Of(stack.Pile, i, stack.Treatments, isWeighed: true), catalogue, findings, $"/pile/{i}"))).ToList();
+            SaltLedgerResponse.From(SaltLedger.Of(stack.Pile, i, stack.Treatments, isWeighed: true), limits[i], catalogue, findings, $"/pile/{i}"))).ToList();
         return log.ResultOf(new BatchSheetResponse
         {
             Status = stack.Pile.IsWeighed ? "weighed" : "planned",
@@ -79,7 +87,7 @@ public static class BatchSheets
             Treatments = purpose == SheetPurpose.Check ? [] : SheetWriter.Treatments(sheet, listing == PieceListing.All),
             Salt = salt,
             Findings = FindingResponse.From(findings),
-            Cautions = CautionResponse.From(stack.CautionsOf(catalogue)),
+            Cautions = stack.CautionsOf(catalogue),
             DataVersion = catalogue.Version,
         });
     }
@@ -100,12 +108,12 @@ public static class BatchSheets
     // A mix is weighed in several loads if need be; what goes on one piece is one load.
     private static void CheckCapacity(BatchSheet sheet, Place at)
     {
-        var capacity = sheet.Request.Scales.Largest.CapacityGrams;
+        var largest = sheet.Request.Scales.Largest;
         foreach (var treatment in sheet.Treatments)
         {
-            if (treatment.Pieces.Steps.Any(steps => treatment.Pieces.Step.GramsOf(steps) > capacity))
+            if (treatment.Pieces.Steps.Any(steps => !largest.Takes(treatment.Pieces.Step.GramsOf(steps))))
             {
-                at.Fault("capacity-too-small", "No scale takes what goes on one piece at once.", ("capacity", capacity), ("unit", "g"));
+                at.Fault("capacity-too-small", "No scale takes what goes on one piece at once.", ("capacity", largest.CapacityGrams), ("unit", "g"));
                 return;
             }
         }

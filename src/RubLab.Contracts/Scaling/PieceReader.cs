@@ -19,6 +19,8 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
 
     public IReadOnlyList<double?>? ThicknessMillimetres { get; private set; }
 
+    public IReadOnlyList<double?>? WeighedBackGrams { get; private set; }
+
     public void Read(PileLineRequest line, Place at)
     {
         var ways = (line.Pieces is null ? 0 : 1) + (line.WeightEach is null ? 0 : 1) + (line.TotalWeight is null ? 0 : 1);
@@ -103,6 +105,7 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
         string?[]? labels = null;
         double[]? factors = null;
         double?[]? thicknesses = null;
+        double?[]? weighedBack = null;
         for (var i = 0; i < pieces.Count; i++)
         {
             if (pieces[i] is not { } piece)
@@ -127,6 +130,13 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
                     piece.Thickness, at.At(i).At("thickness"), Bounds.ThicknessMillimetres, isRequired: false, Dimension.Length);
             }
 
+            if (piece.WeighedBack is not null)
+            {
+                weighedBack ??= new double?[pieces.Count];
+                weighedBack[i] = Reader.Amount(
+                    piece.WeighedBack, at.At(i).At("weighedBack"), Bounds.MeatGrams, isRequired: false, Dimension.Mass);
+            }
+
             if (piece.DoseFactor is not null || piece.Skip is true)
             {
                 factors ??= Ones(pieces.Count);
@@ -138,6 +148,7 @@ internal sealed class PieceReader(bool needsWeights, bool keepsWeights)
         Labels = labels;
         DoseFactors = factors;
         ThicknessMillimetres = thicknesses;
+        WeighedBackGrams = weighedBack;
     }
 
     // A sound weight is read without naming its place: a list may hold hundreds of thousands.

@@ -19,6 +19,9 @@ public sealed record PieceRequest
     /// <summary>Measured thickness; reckoned from the weight and the cut's shape if left out.</summary>
     public QuantityRequest? Thickness { get; set; }
 
+    /// <summary>What the piece weighs after injection; replaces the estimate of what went in or stayed. With weighedBackIs.</summary>
+    public QuantityRequest? WeighedBack { get; set; }
+
     /// <summary>True to leave the piece unseasoned.</summary>
     public bool? Skip { get; set; }
 }

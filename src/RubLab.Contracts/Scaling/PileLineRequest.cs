@@ -32,6 +32,9 @@ public sealed record PileLineRequest
     /// <summary>Bone, percent of green weight.</summary>
     public QuantityRequest? Bone { get; init; }
 
+    /// <summary>Skin, percent of green weight; the legal levels of bacon are of the weight without it.</summary>
+    public QuantityRequest? Skin { get; init; }
+
     /// <summary>Solution the packer added, percent of raw weight.</summary>
     public QuantityRequest? AddedSolution { get; init; }
 
@@ -41,7 +44,16 @@ public sealed record PileLineRequest
     /// <summary>Thickness of a slice, to learn how salty centre and end slices are before the salt has travelled.</summary>
     public QuantityRequest? SliceThickness { get; init; }
 
-    /// <summary>Cooked over green weight, percent.</summary>
+    /// <summary>What is made of the meat, where that is not what its cut usually becomes: a product of the salt ranges and limits, such as fresh-sausage or bacon.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>True: blades or needles went through the meat, so it is no longer whole inside.</summary>
+    public bool? BladeTenderised { get; init; }
+
+    /// <summary>When the pieces were weighed back: undrained (at once: what was put in) or drained (what stays).</summary>
+    public string? WeighedBackIs { get; init; }
+
+    /// <summary>Cooked over green weight of the whole piece, bone included, percent.</summary>
     public EstimateRequest? CookYield { get; init; }
 
     /// <summary>Salt that stays in the meat through cooking, percent.</summary>

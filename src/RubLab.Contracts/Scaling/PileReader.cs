@@ -1,7 +1,9 @@
+using System.Globalization;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
+using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
 using RubLab.Core.Scaling;
 
@@ -15,18 +17,9 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
     /// <summary>The lines that could be read, in place; null where one could not.</summary>
     public IReadOnlyList<PileLine?> Read(IReadOnlyList<PileLineRequest?>? lines, Place at)
     {
-        if (lines is null || lines.Count == 0)
+        if (!Listed.Holds(lines, SheetRequest.MostPileLines, "line of the pile", "lines of the pile", at))
         {
-            at.Fault("required", "The pile is empty: give at least one line.");
-            return [];
-        }
-
-        if (lines.Count > SheetRequest.MostPileLines)
-        {
-            at.Fault(
-                "too-many", $"A pile has at most {SheetRequest.MostPileLines} lines; this has {lines.Count}.",
-                ("most", (double)SheetRequest.MostPileLines), ("count", (double)lines.Count));
-            return [null];
+            return lines is { Count: > 0 } ? [null] : [];
         }
 
         var count = lines.Sum(CountOf);
@@ -81,6 +74,13 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
 
         var pieces = new PieceReader(needsWeights, keepsWeights);
         pieces.Read(line, at);
+        var weighedBackIs = Vocabulary.WeighedBack.Read(line.WeighedBackIs, at.At("weighedBackIs"));
+        if (line.WeighedBackIs is null != pieces.WeighedBackGrams is null)
+        {
+            at.At("weighedBackIs").Fault(
+                "needs-other", "weighedBackIs and a weighedBack of at least one piece belong together: say whether the pieces had drained.");
+        }
+
         var read = new PileLine
         {
             Id = id ?? "",
@@ -90,14 +90,19 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
             Labels = pieces.Labels,
             DoseFactors = pieces.DoseFactors,
             ThicknessMillimetres = pieces.ThicknessMillimetres,
+            WeighedBackGrams = pieces.WeighedBackGrams,
+            IsWeighedBackDrained = weighedBackIs == WeighedBackState.Drained,
             PackSodiumMilligramsPer100Grams = Reader.Amount(
                 line.SodiumPer100g, at.At("sodiumPer100g"), Bounds.PackSodiumMilligrams, isRequired: false, Dimension.Mass) * 1000,
             SliceMillimetres = Reader.Amount(
                 line.SliceThickness, at.At("sliceThickness"), Bounds.ThicknessMillimetres, isRequired: false, Dimension.Length),
             TrimLossPercent = Reader.Percent(line.TrimLoss, at.At("trimLoss"), Bounds.PercentOfPart),
             BonePercent = Reader.Percent(line.Bone, at.At("bone"), Bounds.PercentOfPart),
+            SkinPercent = Reader.Percent(line.Skin, at.At("skin"), Bounds.PercentOfPart),
             AddedSolutionPercent = Reader.Percent(line.AddedSolution, at.At("addedSolution"), Bounds.Percent),
-            CookYieldPercent = Reader.PercentBand(line.CookYield, at.At("cookYield"), Bounds.YieldPercent),
+            Product = Lookup.Product(line.Product, catalogue, at.At("product")),
+            IsBladeTenderised = line.BladeTenderised ?? false,
+            CookYieldPercent = Reader.PercentBand(line.CookYield, at.At("cookYield"), Bounds.YieldPercent) ?? cut?.OwnCookYield?.Percent,
             KeptInCookingPercent = Reader.PercentBand(line.KeptInCooking, at.At("keptInCooking"), Bounds.Percent),
             JuicesReturned = line.JuicesReturned ?? false,
             PortionGrams = Reader.Amount(line.Portion, at.At("portion"), Bounds.PortionGrams, isRequired: false, Dimension.Mass) ?? sheetPortionGrams,
@@ -107,6 +112,61 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
             at.At("keptInCooking").Fault("one-or-the-other", "With the juices returned all of the salt is kept: leave keptInCooking out, or juicesReturned.");
         }
 
+        if (at.Log.Count == before)
+        {
+            CheckWeighedBack(read, at.At("pieces"));
+            CheckSlice(read, at.At("sliceThickness"));
+            CheckYield(read, at);
+        }
+
         return at.Log.Count == before ? read : null;
+    }
+
+    // Injected meat is heavier than it was, and no meat takes its own weight of liquid.
+    private static void CheckWeighedBack(PileLine line, Place at)
+    {
+        for (var i = 0; i < (line.WeighedBackGrams?.Count ?? 0); i++)
+        {
+            var green = line.WeighedGrams[i] * line.GreenPerWeighed;
+            if (line.WeighedBackGrams![i] is { } after && (after < green || after > 2 * green))
+            {
+                at.At(i).At("weighedBack").At("value").Fault(
+                    "weighed-back-unlikely",
+                    string.Create(CultureInfo.InvariantCulture, $"A piece of {green:0.#} g green weighs between that and twice that after injection, not {after:0.#} g."),
+                    ("value", after), ("lowest", green), ("highest", 2 * green), ("unit", "g"));
+            }
+        }
+    }
+
+    private static void CheckYield(PileLine line, Place at)
+    {
+        if (line.YieldCountedPercent is { } yield && line.EdiblePerGreen(yield.Low) <= 0)
+        {
+            at.At(line.CookYieldPercent is null ? "bone" : "cookYield").Fault(
+                "bone-over-yield",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Of the green weight {yield.Low:0.#} % would be left after cooking and {line.BoneFraction * 100:0.#} % is bone: that leaves no meat."),
+                ("yield", yield.Low), ("bone", line.BoneFraction * 100), ("unit", "%"));
+        }
+    }
+
+    // The piece of mean weight and thickness stands for the line, as it does where slices are worked out.
+    private static void CheckSlice(PileLine line, Place at)
+    {
+        if (line is not { SliceMillimetres: { } slice, Cut.Shape: { } shape, WeighedGrams.Count: > 0 })
+        {
+            return;
+        }
+
+        var piece = PieceGeometry.Of(shape, line.WeighedGrams.Average() * line.GreenPerWeighed, line.ThicknessMillimetres?.Average());
+        var length = piece.LengthCentimetres * 10;
+        if (slice >= length)
+        {
+            at.Fault(
+                "slice-too-thick",
+                string.Create(CultureInfo.InvariantCulture, $"A slice is thinner than the piece is long, and this piece is about {length:0} mm long."),
+                ("value", slice), ("length", Math.Round(length, 1)), ("unit", "mm"));
+        }
     }
 }

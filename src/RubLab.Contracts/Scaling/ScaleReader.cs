@@ -40,11 +40,8 @@ internal static class ScaleReader
 
     private static ScaleSet? ReadScales(IReadOnlyList<ScaleRequest?> scales, Place at)
     {
-        if (scales.Count is 0 or > MostScales)
+        if (!Listed.Holds(scales, MostScales, "scale", "scales", at))
         {
-            at.Fault(
-                scales.Count == 0 ? "required" : "too-many", $"Give 1 to {MostScales} scales.",
-                ("most", (double)MostScales), ("count", (double)scales.Count));
             return null;
         }
 

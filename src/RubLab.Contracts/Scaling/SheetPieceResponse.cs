@@ -8,4 +8,7 @@ namespace RubLab.Contracts.Scaling;
 /// <param name="Label">As sent.</param>
 /// <param name="GreenWeight">What it weighs trimmed.</param>
 /// <param name="Amount">What goes on it, in whole steps.</param>
-public readonly record struct SheetPieceResponse(int Number, string Line, string? Label, Quantity GreenWeight, Quantity Amount);
+/// <param name="TargetWeight">Of an injection: what the scale shows when all of it is in, before any drains; absent else.</param>
+/// <param name="WeighedBack">As sent.</param>
+public readonly record struct SheetPieceResponse(
+    int Number, string Line, string? Label, Quantity GreenWeight, Quantity Amount, Quantity? TargetWeight = null, Quantity? WeighedBack = null);

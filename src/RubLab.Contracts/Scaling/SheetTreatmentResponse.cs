@@ -26,11 +26,17 @@ public sealed record SheetTreatmentResponse
     /// <summary>What to mix: with the overage.</summary>
     public required Quantity ToMix { get; init; }
 
+    /// <summary>Of a sauce or mop that is boiled down: what the pot weighs when it is done; absent else.</summary>
+    public Quantity? BoilDownTo { get; init; }
+
     /// <summary>What to weigh of each ingredient; toMix of the lines sums to toMix above.</summary>
     public required IReadOnlyList<SheetLineResponse> Lines { get; init; }
 
     /// <summary>The mix bowl by bowl, where it needs several.</summary>
     public IReadOnlyList<BowlResponse>? Bowls { get; init; }
+
+    /// <summary>Of an injection: the liquid put in, percent of the raw weight, as a label states added solution; absent else.</summary>
+    public Quantity? AddedSolution { get; init; }
 
     /// <summary>How it lies on each line whose cut has a shape.</summary>
     public IReadOnlyList<CoverageResponse>? Coverage { get; init; }

@@ -2,6 +2,7 @@ using RubLab.Contracts.Formulas;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Formulas;
+using RubLab.Core.Quantities;
 using RubLab.Core.Scaling;
 
 namespace RubLab.Contracts.Scaling;
@@ -24,6 +25,7 @@ internal static class SheetWriter
         var treatment = sheet.Treatment;
         var formula = treatment.Ratios.Formula;
         var unit = FormulaAnswers.UnitOf(formula.Base);
+        var unitOfMix = request.Scales.Finest.Step.Unit;
         return new SheetTreatmentResponse
         {
             Name = formula.Name,
@@ -33,10 +35,14 @@ internal static class SheetWriter
             Applications = treatment.Applications,
             Stage = treatment.Stage is { } stage ? Vocabulary.Stages[stage] : null,
             OnMeat = Amount(sheet.Pieces.TotalSteps, sheet.Pieces.Step),
-            ToMix = new Quantity((double)sheet.ToMix, request.Scales.Finest.Step.Unit.Symbol),
+            ToMix = new Quantity((double)sheet.ToMix, unitOfMix.Symbol),
+            BoilDownTo = formula.PercentLeft < 100 ? Weight((double)sheet.ToMix * unitOfMix.Factor * formula.PercentLeft / 100, request.Scales.Finest.Step) : null,
             Lines = LinesOf(sheet, unit, !request.Scales.IsSingle),
             Bowls = sheet.BowlCount > 1 ? BowlsOf(sheet) : null,
             Coverage = CoverageOf(sheet, request),
+            AddedSolution = formula.Kind == FormulaKind.Injection
+                ? new Quantity(Rounded.Exact(UnitTable.Get("%").FromBase(treatment.DoseCounted * treatment.Applications)), "%")
+                : null,
             Pieces = withPieces ? PiecesOf(sheet, request) : null,
         };
     }
@@ -102,18 +108,22 @@ internal static class SheetWriter
     private static IEnumerable<SheetPieceResponse> PiecesOf(TreatmentSheet sheet, SheetRequest request)
     {
         var at = 0;
+        var isInjection = sheet.Treatment.Ratios.Formula.Kind == FormulaKind.Injection;
         foreach (var index in sheet.Treatment.OnLines)
         {
             var line = request.Pile.Lines[index];
             var first = request.Pile.FirstPieceOf(index) + 1;
             for (var piece = 0; piece < line.WeighedGrams.Count; piece++, at++)
             {
+                var green = line.WeighedGrams[piece] * line.GreenPerWeighed;
                 yield return new SheetPieceResponse(
                     first + piece,
                     line.Id,
                     line.Labels?[piece],
-                    Weight(line.WeighedGrams[piece] * line.GreenPerWeighed, sheet.Pieces.Step),
-                    Amount(sheet.Pieces.Steps[at], sheet.Pieces.Step));
+                    Weight(green, sheet.Pieces.Step),
+                    Amount(sheet.Pieces.Steps[at], sheet.Pieces.Step),
+                    isInjection ? Weight(green + sheet.Pieces.Step.GramsOf(sheet.Pieces.Steps[at]), sheet.Pieces.Step) : null,
+                    isInjection && line.WeighedBackGrams?[piece] is { } back ? Weight(back, sheet.Pieces.Step) : null);
             }
         }
     }

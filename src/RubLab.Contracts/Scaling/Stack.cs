@@ -1,7 +1,13 @@
+using System.Globalization;
+using RubLab.Contracts.Curing;
 using RubLab.Contracts.Reading;
+using RubLab.Contracts.Remarks;
 using RubLab.Core.Catalogues;
+using RubLab.Core.Curing;
 using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
+using RubLab.Core.Meat;
+using RubLab.Core.Quantities;
 using RubLab.Core.Remarks;
 using RubLab.Core.Scaling;
 
@@ -32,7 +38,17 @@ internal sealed class Stack
             return null;
         }
 
-        var stack = new Stack(new Pile(lines.Select(l => l!).ToList()), read);
+        var pile = new Pile(lines.Select(l => l!).ToList());
+        WeighBack(pile, read, at.At("pile"));
+        for (var i = 0; i < read.Count; i++)
+        {
+            if (read[i].Soak is not null)
+            {
+                read[i] = SoakUptake.Of(read[i], pile, catalogue, findings, at.At("treatments").At(i));
+            }
+        }
+
+        var stack = new Stack(pile, read);
         for (var i = 0; i < read.Count; i++)
         {
             stack.CheckBase(read[i], findings, at.At("treatments").At(i).At(treatments![i]!.Formula is null ? "formulaId" : "formula"));
@@ -42,7 +58,7 @@ internal sealed class Stack
     }
 
     /// <summary>Notes what had to be assumed about the pile.</summary>
-    public void NoticeAssumptions(FindingLog findings)
+    public void NoticeAssumptions(Catalogue catalogue, FindingLog findings)
     {
         for (var i = 0; i < Pile.Lines.Count; i++)
         {
@@ -52,7 +68,7 @@ internal sealed class Stack
             {
                 findings.Add(
                     "trim-assumed", pointer, trim.Citation.SourceId,
-                    ("line", line.Id), ("low", trim.Band.Low), ("typical", trim.Band.Typical), ("high", trim.Band.High));
+                    ("line", Said.Line(line.Id, line.Cut)), ("low", trim.Band.Low), ("typical", trim.Band.Typical), ("high", trim.Band.High));
             }
 
             NoticeCooking(line, pointer, findings);
@@ -60,7 +76,7 @@ internal sealed class Stack
             {
                 findings.Add(
                     "bone-assumed", pointer, bone.Citation.SourceId,
-                    ("line", line.Id), ("low", bone.Band.Low), ("typical", bone.Band.Typical), ("high", bone.Band.High));
+                    ("line", Said.Line(line.Id, line.Cut)), ("low", bone.Band.Low), ("typical", bone.Band.Typical), ("high", bone.Band.High));
             }
 
             if (line.AddedSolutionPercent > 0)
@@ -68,28 +84,74 @@ internal sealed class Stack
                 NoticeSolution(i, pointer, findings);
             }
 
-            if (line.Cut.SaltProducts.Count == 0)
+            if (!catalogue.SaltRanges.Any(range => line.SaltProducts.Contains(range.AppliesTo)))
             {
-                findings.Add("no-salt-range", pointer, null, ("line", line.Id));
+                findings.Add("no-salt-range", pointer, null, ("line", Said.Line(line.Id, line.Cut)));
             }
         }
     }
 
     /// <summary>The cautions that go with this meat and these treatments.</summary>
-    public IEnumerable<Caution> CautionsOf(Catalogue catalogue)
+    public IReadOnlyList<CautionResponse> CautionsOf(Catalogue catalogue) => new CautionSubject(
+        [.. Treatments.Select(t => t.Ratios.Formula.Kind)],
+        [.. Treatments.SelectMany(t => t.Ratios.Formula.Lines).Select(l => l.Ingredient)],
+        [.. Pile.Lines.Select((line, i) => (GroundProducts.ClassOf(line.Cut, line.Product), IsPierced(i)))],
+        Pile.Lines.Any(line => line.AddedSolutionPercent > 0)).Cautions(catalogue);
+
+    /// <summary>The limited additives of one line against every level that goes with them.</summary>
+    public IReadOnlyList<LimitCheck> LimitsOf(int line, bool isWeighed, Catalogue catalogue) =>
+        LimitChecks.Of(AdditiveLoads.Of(Pile, line, Treatments, isWeighed), Pile.Lines[line], catalogue);
+
+    /// <summary>Refuses a stack that is above a level, at every treatment that brings some of it.</summary>
+    /// <param name="limits">The checks of each line.</param>
+    /// <param name="placeOf">Where a treatment's formula stands in the request.</param>
+    public void RefuseExceeded(IReadOnlyList<IReadOnlyList<LimitCheck>> limits, Func<int, Place> placeOf)
     {
-        var kinds = Treatments.Select(t => t.Ratios.Formula.Kind).ToHashSet();
-        var isLiquid = kinds.Overlaps([FormulaKind.Mop, FormulaKind.Sauce, FormulaKind.Injection, FormulaKind.Soak]);
-        var lines = Treatments.SelectMany(t => t.Ratios.Formula.Lines).ToList();
-        return catalogue.Cautions.Where(caution => caution.AppliesTo switch
+        for (var line = 0; line < limits.Count; line++)
         {
-            "any" => true,
-            "liquid" => isLiquid,
-            "label" => lines.Exists(l => l.Ingredient.IsGenericCompound || l.Ingredient.Allergens.Count > 0),
-            "cure" => lines.Exists(l => l.NitriteFraction > 0 || l.NitrateFraction > 0),
-            var kind => Pile.Lines.Any(l => l.Cut.Class == kind),
-        });
+            foreach (var check in limits[line].Where(c => c.IsExceeded))
+            {
+                foreach (var shares in check.Load.Shares.GroupBy(share => share.Treatment))
+                {
+                    LimitFaults.Note(
+                        placeOf(shares.Key), check, shares.First(), Pile.GreenGramsIn(line),
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"line '{Pile.Lines[line].Id}' would get {check.MeasuredPartsPerMillion!.Value.High:0.##} ppm in all, {shares.Sum(share => check.Limit.Counted(share).High):0.##} of it by '{Treatments[shares.Key].Ratios.Formula.Name}'"),
+                        Pile.Lines[line].Id);
+                }
+            }
+        }
     }
+
+    // Weights after injection replace the estimate of the one injection they can be of.
+    private static void WeighBack(Pile pile, List<Treatment> treatments, Place at)
+    {
+        for (var line = 0; line < pile.Lines.Count; line++)
+        {
+            if (pile.Lines[line].WeighedBackGrams is null)
+            {
+                continue;
+            }
+
+            var injections = treatments.FindAll(t => t.Ratios.Formula.Kind == FormulaKind.Injection && t.OnLines.Contains(line));
+            if (injections.Count != 1)
+            {
+                at.At(line).At("weighedBackIs").Fault(
+                    "weighed-back-not-injected", "Pieces are weighed back after one injection: on this line there is none, or more than one.",
+                    ("count", (double)injections.Count));
+            }
+            else if (WeighedBack.RetainedPercent(injections[0], pile, line) is { } retained)
+            {
+                var byLine = new Dictionary<int, Band>(injections[0].RetainedPercentByLine ?? new Dictionary<int, Band>()) { [line] = retained };
+                treatments[treatments.IndexOf(injections[0])] = injections[0] with { RetainedPercentByLine = byLine };
+            }
+        }
+    }
+
+    // Injected in the kitchen or by the packer, or run through blades: no longer whole inside.
+    private bool IsPierced(int line) => Pile.Lines[line] is { IsBladeTenderised: true } or { AddedSolutionPercent: > 0 }
+        || Treatments.Exists(t => t.Ratios.Formula.Kind == FormulaKind.Injection && t.OnLines.Contains(line));
 
     private void NoticeSolution(int index, string pointer, FindingLog findings)
     {
@@ -100,11 +162,11 @@ internal sealed class Stack
             {
                 findings.Add(
                     "solution-sodium-unknown", pointer, similar.Citation.SourceId,
-                    ("line", line.Id), ("sodium", similar.SodiumMilligramsPer100Grams));
+                    ("line", Said.Line(line.Id, line.Cut)), ("sodium", similar.SodiumMilligramsPer100Grams));
             }
             else
             {
-                findings.Add("already-salted", pointer, null, ("line", line.Id));
+                findings.Add("already-salted", pointer, null, ("line", Said.Line(line.Id, line.Cut)));
             }
         }
 
@@ -114,7 +176,7 @@ internal sealed class Stack
             {
                 var salt = treatment.DoseCounted * treatment.Ratios.SaltSharePercent.Typical / 100 * treatment.Applications;
                 findings.Add(
-                    "salted-twice", pointer, null, ("line", line.Id), ("treatment", treatment.Ratios.Formula.Name),
+                    "salted-twice", pointer, null, ("line", Said.Line(line.Id, line.Cut)), ("treatment", treatment.Ratios.Formula.Name),
                     ("salt", Math.Round(salt, 1)));
             }
         }
@@ -144,31 +206,36 @@ internal sealed class Stack
                 var trim = line.WeightIs == WeightBasis.Purchase ? line.TrimCountedPercent : line.Cut.TrimLossPercent?.Band.Typical ?? 0;
                 findings.Add(
                     "written-for-purchase", formulaAt.Pointer, line.Cut.TrimLossPercent?.Citation.SourceId,
-                    ("formula", formula.Name), ("line", line.Id), ("trim", trim));
+                    ("formula", formula.Name), ("line", Said.Line(line.Id, line.Cut)), ("trim", trim));
             }
             else if (formula.Base is RatioBase.Cooked or RatioBase.Portion && line.YieldCountedPercent is { } yield)
             {
                 findings.Add(
                     "cooked-base-assumed", formulaAt.Pointer, line.Cut.CookYields is [var first, ..] ? first.Citation.SourceId : null,
-                    ("treatment", formula.Name), ("line", line.Id), ("low", yield.Low), ("high", yield.High));
+                    ("treatment", formula.Name), ("line", Said.Line(line.Id, line.Cut)), ("low", Math.Round(yield.Low, 1)), ("high", Math.Round(yield.High, 1)));
             }
         }
     }
 
     private static void NoticeCooking(PileLine line, string pointer, FindingLog findings)
     {
-        if (line is { CookYieldPercent: null, Cut.CookYields: [var yield, ..] })
+        if (line is { CookYieldPercent: null, Cut.CookYields: [var yield, ..], YieldCountedPercent: { } counted })
         {
             findings.Add(
                 "yield-assumed", pointer, yield.Citation.SourceId,
-                ("line", line.Id), ("low", yield.Percent.Low), ("high", yield.Percent.High));
+                ("line", Said.Line(line.Id, line.Cut)), ("low", Math.Round(counted.Low, 1)), ("high", Math.Round(counted.High, 1)));
+            if (yield.WidthCitation is { } width)
+            {
+                findings.Add(
+                    "yield-width-estimated", pointer, width.SourceId, ("line", Said.Line(line.Id, line.Cut)), ("typical", Math.Round(counted.Typical, 1)));
+            }
         }
 
         if (line is { KeptInCookingPercent: null, JuicesReturned: false, Cut.KeptInCookingPercent: { } kept })
         {
             findings.Add(
                 "kept-assumed", pointer, kept.Citation.SourceId,
-                ("line", line.Id), ("low", kept.Band.Low), ("high", kept.Band.High));
+                ("line", Said.Line(line.Id, line.Cut)), ("low", kept.Band.Low), ("high", kept.Band.High));
         }
     }
 }

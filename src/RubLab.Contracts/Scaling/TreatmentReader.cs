@@ -15,17 +15,8 @@ internal sealed class TreatmentReader(
     public List<Treatment> Read(IReadOnlyList<TreatmentRequest?>? treatments, Place at)
     {
         var read = new List<Treatment>();
-        if (treatments is null || treatments.Count == 0)
+        if (!Listed.Holds(treatments, SheetRequest.MostTreatments, "treatment", "treatments", at))
         {
-            at.Fault("required", "Give at least one treatment.");
-            return read;
-        }
-
-        if (treatments.Count > SheetRequest.MostTreatments)
-        {
-            at.Fault(
-                "too-many", $"At most {SheetRequest.MostTreatments} treatments; this has {treatments.Count}.",
-                ("most", (double)SheetRequest.MostTreatments), ("count", (double)treatments.Count));
             return read;
         }
 
@@ -64,7 +55,7 @@ internal sealed class TreatmentReader(
         var stage = Vocabulary.Stages.Read(treatment.Stage, at.At("stage"));
         var isArea = formula?.Base == RatioBase.Area;
         var dose = Reader.Amount(
-            treatment.Dose, at.At("dose"), isArea ? Bounds.CoverageGrams : Bounds.DoseGramsPerKilogram,
+            treatment.Dose, at.At("dose"), isArea ? Bounds.CoverageGrams : Bounds.DoseOf(formula?.Kind),
             isRequired: false, isArea ? Dimension.Coverage : Dimension.Ratio);
         if (formula is null || at.Log.Count > before)
         {
@@ -73,14 +64,13 @@ internal sealed class TreatmentReader(
 
         var ratios = FormulaRatios.Of(formula, catalogue, findings, formulaAt.Pointer, isInline);
         MixFindings.Notice(ratios, cookerCelsius, catalogue, findings, formulaAt.Pointer);
-        if (retained is null)
+        if (retained is null && formula.Kind != FormulaKind.Soak)
         {
             findings.Add("retained-assumed", at.Pointer, null, ("treatment", formula.Name));
         }
 
-        return at.Log.Count > before
-            ? null
-            : new Treatment
+        var read = LiquidReader.Read(
+            new Treatment
             {
                 Ratios = ratios,
                 OnLines = on,
@@ -88,7 +78,9 @@ internal sealed class TreatmentReader(
                 RetainedPercent = retained,
                 Applications = applications,
                 Stage = stage,
-            };
+            },
+            treatment, catalogue, findings, at);
+        return at.Log.Count > before ? null : read;
     }
 
     private List<int> ReadOn(IReadOnlyList<string?>? on, Place at)

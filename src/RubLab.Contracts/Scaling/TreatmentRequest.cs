@@ -29,6 +29,15 @@ public sealed record TreatmentRequest
     /// <summary>How many times it is put on, 1 to 100.</summary>
     public int? Applications { get; init; }
 
+    /// <summary>Of a soak: how long; until it is even if left out, with a finding.</summary>
+    public QuantityRequest? Time { get; init; }
+
+    /// <summary>Of an injection or a soak: temperature of the liquid, 0 to 40 C; of a refrigerator if left out, with a finding.</summary>
+    public QuantityRequest? Temperature { get; init; }
+
+    /// <summary>Of a soak: all of the liquid, a mass or a volume; in place of a dose.</summary>
+    public QuantityRequest? Liquid { get; init; }
+
     /// <summary>before, during, wrap or after.</summary>
     public string? Stage { get; init; }
 }

@@ -1,9 +1,15 @@
 using System.Diagnostics.CodeAnalysis;
+using RubLab.Core.Brining;
+using RubLab.Core.Curing;
 using RubLab.Core.Ingredients;
 using RubLab.Core.Meat;
 using RubLab.Core.Remarks;
 using RubLab.Core.Salt;
+using RubLab.Core.Sauces;
+using RubLab.Core.Serving;
 using RubLab.Core.Sources;
+using RubLab.Core.Timing;
+using RubLab.Core.Yields;
 
 namespace RubLab.Core.Catalogues;
 
@@ -27,16 +33,23 @@ public sealed class Catalogue
         Sieves = IngredientTables.ReadSieves(files);
         PowderFlows = IngredientTables.ReadFlow(files);
         Cuts = MeatTables.Read(files, Constants);
+        Serving = ServingTables.Read(files);
         SaltRanges = SaltTables.ReadRanges(files);
+        AdditiveLimits = CuringTables.ReadLimits(files);
+        Products = SaltRanges.Select(r => r.AppliesTo).Concat(AdditiveLimits.SelectMany(l => l.Products)).Where(p => p != AdditiveLimit.AnyProduct)
+            .Distinct().Order(StringComparer.Ordinal).ToList();
         SodiumReferences = SaltTables.ReadReferences(files);
-        SodiumClaims = SaltTables.ReadClaims(files);
+        ReferenceAmounts = SaltTables.ReadReferenceAmounts(files);
+        SodiumClaims = SaltTables.ReadClaims(files, ReferenceAmounts);
+        Salting = SaltingTables.Read(files);
         FindingTexts = RemarkTables.ReadFindings(files).ToDictionary(f => f.Code, StringComparer.Ordinal);
         Cautions = RemarkTables.ReadCautions(files);
+        Brines = BrineTables.Read(files);
         _ingredients = Ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
         _cuts = Cuts.ToDictionary(c => c.Id, StringComparer.Ordinal);
     }
 
-    private Catalogue(Catalogue reference, IReadOnlyList<Ingredient> ingredients)
+    private Catalogue(Catalogue reference, IReadOnlyList<Ingredient> ingredients, IReadOnlyList<Cut> cuts)
     {
         Version = reference.Version;
         Sources = reference.Sources;
@@ -44,17 +57,23 @@ public sealed class Catalogue
         Ingredients = ingredients;
         Sieves = reference.Sieves;
         PowderFlows = reference.PowderFlows;
-        Cuts = reference.Cuts;
+        Cuts = cuts;
+        Serving = reference.Serving;
         SaltRanges = reference.SaltRanges;
+        AdditiveLimits = reference.AdditiveLimits;
+        Products = reference.Products;
         SodiumReferences = reference.SodiumReferences;
+        ReferenceAmounts = reference.ReferenceAmounts;
         SodiumClaims = reference.SodiumClaims;
+        Salting = reference.Salting;
         FindingTexts = reference.FindingTexts;
         Cautions = reference.Cautions;
+        Brines = reference.Brines;
         _ingredients = ingredients.ToDictionary(i => i.Id, StringComparer.Ordinal);
-        _cuts = reference._cuts;
+        _cuts = cuts.ToDictionary(c => c.Id, StringComparer.Ordinal);
     }
 
-    /// <summary>The edition, e.g. <c>2026.2</c>; every computed answer names it.</summary>
+    /// <summary>The edition, e.g. <c>2026.3</c>; every computed answer names it.</summary>
     public string Version { get; }
 
     public IReadOnlyList<Source> Sources { get; }
@@ -69,15 +88,31 @@ public sealed class Catalogue
 
     public IReadOnlyList<Cut> Cuts { get; }
 
+    public ServingReference Serving { get; }
+
     public IReadOnlyList<SaltRange> SaltRanges { get; }
+
+    /// <summary>Legal levels of limited additives.</summary>
+    public IReadOnlyList<AdditiveLimit> AdditiveLimits { get; }
+
+    /// <summary>What can be made of meat that the ranges and limits know, in alphabetical order.</summary>
+    public IReadOnlyList<string> Products { get; }
 
     public IReadOnlyList<SodiumReference> SodiumReferences { get; }
 
+    public IReadOnlyList<ReferenceAmount> ReferenceAmounts { get; }
+
     public IReadOnlyList<SodiumClaim> SodiumClaims { get; }
+
+    /// <summary>How far salt gets in a time, and how surely.</summary>
+    public SaltingReference Salting { get; }
 
     public IReadOnlyDictionary<string, FindingText> FindingTexts { get; }
 
     public IReadOnlyList<Caution> Cautions { get; }
+
+    /// <summary>What is known of salt solutions, and the figures brines are reckoned with.</summary>
+    public BrineFigures Brines { get; }
 
     /// <summary>Reads an edition from its files, name to text.</summary>
     /// <exception cref="InvalidDataException">A file, column or figure is missing or wrong; the message says where.</exception>
@@ -87,7 +122,13 @@ public sealed class Catalogue
     /// <param name="densities">By ingredient and form id; those of ids the edition does not have are passed over.</param>
     public Catalogue With(IReadOnlyDictionary<(string Ingredient, string Form), OwnDensity> densities) => densities.Count == 0
         ? this
-        : new Catalogue(this, Ingredients.Select(i => WithOwn(i, densities)).ToList());
+        : new Catalogue(this, Ingredients.Select(i => WithOwn(i, densities)).ToList(), Cuts);
+
+    /// <summary>The same edition with a kitchen's own cooking yields beside the reference's.</summary>
+    /// <param name="yields">By cut id; those of ids the edition does not have are passed over.</param>
+    public Catalogue With(IReadOnlyDictionary<string, IReadOnlyList<OwnYield>> yields) => yields.Count == 0
+        ? this
+        : new Catalogue(this, Ingredients, Cuts.Select(cut => yields.TryGetValue(cut.Id, out var own) ? cut with { OwnYields = own } : cut).ToList());
 
     private static Ingredient WithOwn(Ingredient ingredient, IReadOnlyDictionary<(string Ingredient, string Form), OwnDensity> densities) =>
         ingredient.Forms.Any(f => densities.ContainsKey((ingredient.Id, f.Id)))

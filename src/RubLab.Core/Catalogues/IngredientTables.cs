@@ -1,17 +1,22 @@
+using RubLab.Core.Curing;
 using RubLab.Core.Ingredients;
 using RubLab.Core.Quantities;
 using RubLab.Core.Sources;
 
 namespace RubLab.Core.Catalogues;
 
-/// <summary>Reads ingredients, their forms and household measures, and the sieve table.</summary>
+/// <summary>Reads ingredients, their forms, household measures and weights of pieces, and the sieve table.</summary>
 internal static class IngredientTables
 {
     public static List<Ingredient> Read(IReadOnlyDictionary<string, string> files, Constants constants)
     {
         var measures = SeedTable.Read(files, "measures.csv").Rows
             .ToLookup(row => row.Required("ingredient_id"), ReadMeasure, StringComparer.Ordinal);
+        var pieces = SeedTable.Read(files, "piece-measures.csv").Rows
+            .ToLookup(row => row.Required("ingredient_id"), ReadPiece, StringComparer.Ordinal);
         var forms = SeedTable.Read(files, "forms.csv").Rows
+            .ToLookup(row => row.Required("ingredient_id"), StringComparer.Ordinal);
+        var additives = SeedTable.Read(files, "additive-contents.csv").Rows
             .ToLookup(row => row.Required("ingredient_id"), StringComparer.Ordinal);
         return SeedTable.Read(files, "ingredients.csv").Rows.ConvertAll(row =>
         {
@@ -24,9 +29,15 @@ internal static class IngredientTables
                 Group = row.Required("group"),
                 SodiumMilligramsPer100Grams = row.Number("sodium_mg_per_100g"),
                 SaltGramsPer100Grams = row.Band("salt", "_g_per_100g"),
+                SaltConfidence = row.Confidence("salt_confidence"),
                 SaltMethod = row.Required("salt_method"),
                 WaterGramsPer100Grams = row.OptionalNumber("water_g_per_100g"),
                 SugarsGramsPer100Grams = row.OptionalNumber("sugars_g_per_100g"),
+                FatGramsPer100Grams = row.OptionalNumber("fat_g_per_100g"),
+                LimitedGramsPer100Grams = additives[id].Where(a => a.Required("additive") is not (AdditiveLoads.Nitrite or AdditiveLoads.Nitrate))
+                    .ToDictionary(a => a.Required("additive"), a => a.Positive("content_g_per_100g"), StringComparer.Ordinal),
+                OwnPerSodiumNitrite = OwnPerSodiumSalt(AdditiveLoads.Nitrite, "sodium_nitrite_g_per_100g"),
+                OwnPerSodiumNitrate = OwnPerSodiumSalt(AdditiveLoads.Nitrate, "sodium_nitrate_g_per_100g"),
                 NitriteGramsPer100Grams = row.OptionalNumber("sodium_nitrite_g_per_100g"),
                 NitrateGramsPer100Grams = row.OptionalNumber("sodium_nitrate_g_per_100g"),
                 Allergens = row.Words("allergens"),
@@ -34,10 +45,14 @@ internal static class IngredientTables
                 Citation = row.Citation(Confidence.High),
                 Forms = forms[id].Select(form => ReadForm(form, own, constants)).ToList(),
                 Measures = own,
+                PieceMeasures = pieces[id].ToList(),
             };
             return ingredient.Forms.Count(f => f.IsDefault) == 1
                 ? ingredient
                 : throw row.Wrong("ingredient_id", $"{id} must have exactly one default form");
+
+            double OwnPerSodiumSalt(string additive, string column) =>
+                additives[id].FirstOrDefault(a => a.Required("additive") == additive) is { } listed ? listed.Positive("content_g_per_100g") / row.Positive(column) : 1;
         });
     }
 
@@ -60,6 +75,14 @@ internal static class IngredientTables
                 : throw row.Wrong("unit", "is not a unit of volume"),
             row.Number("weight_g"),
             row.Number("weight_rounding_g"),
+            row.Citation(Confidence.High));
+
+    private static PieceMeasure ReadPiece(SeedRow row) =>
+        new(
+            (int)row.Number("sequence"),
+            row.Positive("amount"),
+            row.Required("measure"),
+            row.Positive("weight_g"),
             row.Citation(Confidence.High));
 
     private static IngredientForm ReadForm(SeedRow row, List<HouseholdMeasure> measures, Constants constants)

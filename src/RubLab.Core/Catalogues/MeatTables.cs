@@ -1,4 +1,5 @@
 using RubLab.Core.Meat;
+using RubLab.Core.Quantities;
 using RubLab.Core.Sources;
 
 namespace RubLab.Core.Catalogues;
@@ -12,10 +13,12 @@ internal static class MeatTables
     public static List<Cut> Read(IReadOnlyDictionary<string, string> files, Constants constants)
     {
         var composition = ByCut(files, "cut-composition.csv", row => new MeatComposition(
-            row.Number("sodium_mg_per_100g"), row.OptionalNumber("water_g_per_100g"), row.Citation(Confidence.High)));
+            row.Number("sodium_mg_per_100g"), row.OptionalNumber("water_g_per_100g"), row.Citation(Confidence.High))
+            {
+                FatGramsPer100Grams = row.OptionalNumber("fat_g_per_100g"),
+            });
         var trim = ByCut(files, "trim-losses.csv", row => new Cited(row.Band("trim", "_percent"), row.Citation()));
-        var yields = ByCut(files, "cooking-yields.csv", row => new CookYield(
-            row.Required("method"), row.Flag("is_default"), row.Band("yield", "_percent"), row.Citation()));
+        var yields = ByCut(files, "cooking-yields.csv", row => ReadYield(row, constants));
         var kept = ByCut(files, "cooking-retention.csv", row => new Cited(row.Band("kept", "_percent"), row.Citation()));
 
         var shapes = ByCut(files, "cut-shapes.csv", row => ReadShape(row, constants.RawMeatDensityKilogramsPerCubicMetre));
@@ -43,6 +46,33 @@ internal static class MeatTables
                 KeptInCookingPercent = kept[id].FirstOrDefault(),
             };
         });
+    }
+
+    private static CookYield ReadYield(SeedRow row, Constants constants)
+    {
+        var band = row.Band("yield", "_percent");
+        Citation? width = null;
+        if (row.Text("width_source_id").Length > 0)
+        {
+            var spread = constants.CookYieldSpread;
+            width = spread.Citation.SourceId == row.Text("width_source_id")
+                ? spread.Citation
+                : throw row.Wrong("width_source_id", "names no estimate of a yield's width");
+            var (half, typical) = (spread.Band.Typical, band.Typical);
+            band = band.Spanning(new Band(Math.Max(0, typical - half), typical, Math.Min(100, typical + half)));
+        }
+        else if (band.IsExact)
+        {
+            throw row.Wrong("width_source_id", "is blank, and the yield has no width of its own");
+        }
+
+        var basis = row.Required("basis") switch
+        {
+            "green" => YieldBasis.Green,
+            "edible-portion" => YieldBasis.EdiblePortion,
+            _ => throw row.Wrong("basis", "is not a basis"),
+        };
+        return new CookYield(row.Required("method"), row.Flag("is_default"), band, basis, row.Citation(), width);
     }
 
     private static CutShape ReadShape(SeedRow row, double rawMeatDensity) => new(

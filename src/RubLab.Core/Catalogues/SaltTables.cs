@@ -1,4 +1,5 @@
 using RubLab.Core.Salt;
+using RubLab.Core.Sauces;
 
 namespace RubLab.Core.Catalogues;
 
@@ -16,11 +17,14 @@ internal static class SaltTables
             row.Required("reference_id"), row.Required("name"), row.Number("sodium_mg"), row.Required("per"),
             row.OptionalNumber("low_percent"), row.OptionalNumber("high_percent"), row.Citation()));
 
+    public static List<ReferenceAmount> ReadReferenceAmounts(IReadOnlyDictionary<string, string> files) =>
+        SeedTable.Read(files, "reference-amounts.csv").Rows.ConvertAll(row => new ReferenceAmount(
+            row.Required("kind_id"), row.Required("name"), row.OptionalNumber("amount_g"), row.OptionalNumber("amount_ml"), row.Citation()));
+
     /// <summary>The claims that one food's own sodium decides: per 100 g, or per reference amount of cooked meat.</summary>
-    public static List<SodiumClaim> ReadClaims(IReadOnlyDictionary<string, string> files)
+    public static List<SodiumClaim> ReadClaims(IReadOnlyDictionary<string, string> files, IReadOnlyList<ReferenceAmount> amounts)
     {
-        var cookedMeat = SeedTable.Read(files, "reference-amounts.csv").Rows
-            .Find(row => row.Required("kind_id") == "meat-cooked")?.Number("amount_g")
+        var cookedMeat = amounts.FirstOrDefault(amount => amount.Id == "meat-cooked")?.Grams
             ?? throw new InvalidDataException("reference-amounts.csv has no meat-cooked.");
         var claims = new List<SodiumClaim>();
         foreach (var row in SeedTable.Read(files, "sodium-claims.csv").Rows)

@@ -27,6 +27,8 @@ internal sealed class SeedRow(SeedTable table, int line, string[] cells)
 
     public double Number(string column) => OptionalNumber(column) ?? throw Wrong(column, "is blank");
 
+    public double Positive(string column) => Number(column) is > 0 and var value ? value : throw Wrong(column, "is not above zero");
+
     public double? OptionalNumber(string column)
     {
         var text = Text(column);

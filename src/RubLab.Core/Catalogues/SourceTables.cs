@@ -1,3 +1,4 @@
+using RubLab.Core.Quantities;
 using RubLab.Core.Sources;
 
 namespace RubLab.Core.Catalogues;
@@ -20,6 +21,7 @@ internal static class SourceTables
             FormSpreadAsksPercent = Of("form-spread-asks-percent"),
             CoarseStepPercent = Of("coarse-step-percent"),
             RawMeatDensityKilogramsPerCubicMetre = Of("raw-meat-density-kg-per-m3"),
+            CookYieldSpread = new Cited(Band.Exact(Of("cook-yield-spread-points")), Row("cook-yield-spread-points").Citation()),
             LayerGrainsMonolayer = Of("layer-grains-monolayer"),
             LayerGrainsBinder = Of("layer-grains-binder"),
             SeparatesSizeRatio = Of("separates-size-ratio"),
@@ -27,6 +29,16 @@ internal static class SourceTables
             SugarScorchTemperatureCelsius = Of("sugar-scorch-temperature-c"),
             SugarScorchSourceId = Row("sugar-scorch-temperature-c").Required("source_id"),
             SugarScorchSharePercent = Of("sugar-scorch-share-percent"),
+            CureStepPercent = Of("cure-step-percent"),
+            PotassiumPerSodiumNitrite = Of("potassium-nitrite-molar-mass") / Of("sodium-nitrite-molar-mass"),
+            SodiumInSodiumNitriteGramsPerGram = Of("sodium-in-sodium-nitrite-g-per-g"),
+            SodiumInSodiumNitrateGramsPerGram = Of("sodium-in-sodium-nitrate-g-per-g"),
+            SauceDensityGramsPerMillilitre = new Cited(
+                new Band(Of("sauce-density-low-g-per-ml"), Of("sauce-density-typical-g-per-ml"), Of("sauce-density-high-g-per-ml")),
+                Row("sauce-density-typical-g-per-ml").Citation()),
+            OwnYieldFullCount = (int)Of("own-yield-full-count"),
+            OwnYieldSpreadPercent = Of("own-yield-spread-percent"),
+            BuyingGuideStep = Of("buying-guide-step"),
         };
 
         double Of(string id) => Row(id).Number("value");

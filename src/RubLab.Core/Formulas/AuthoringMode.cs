@@ -9,4 +9,8 @@ public enum AuthoringMode
     Ratios,
     PartsByMass,
     PartsByVolume,
+    /// <summary>Percent of the finished liquid's weight; one line makes up the rest.</summary>
+    PercentOfLiquid,
+    /// <summary>Percent of the weight of the one line that makes up the rest.</summary>
+    PercentOfWater,
 }

@@ -31,6 +31,9 @@ public sealed record Formula
 
     public required WeightBasis WrittenForIs { get; init; }
 
+    /// <summary>Weight left when it is boiled down, percent of what goes into the pot; 100 where nothing is boiled off.</summary>
+    public required double PercentLeft { get; init; }
+
     public required IReadOnlyList<FormulaLine> Lines { get; init; }
 
     /// <summary>Checks the rules between the members and notes every one broken.</summary>
@@ -39,15 +42,24 @@ public sealed record Formula
     {
         var before = at.Log.Count;
         var mode = ModeOf(draft, at);
+        CheckBase(draft, at);
         CheckDose(draft, mode, at);
+        RestLine.Check(draft, mode, at);
         CheckLines(draft, mode, at);
+        if (draft is { PercentLeft: not null, Kind: not (null or FormulaKind.Sauce or FormulaKind.Mop) })
+        {
+            at.At("reducedTo").Fault("reduction-not-allowed", "Only a sauce or a mop is boiled down.");
+        }
+
         var complete = draft is { Name: not null, Kind: not null } && draft.Lines.Count > 0
-            && draft.Lines.All(l => l is { Ingredient: not null, Amount: not null, Unit: not null });
+            && draft.Lines.All(l => l is { Ingredient: not null, Amount: not null, Unit: not null } or { Ingredient: not null, IsAmountLeftOut: true });
         if (mode is null || !complete || at.Log.Count > before)
         {
             return null;
         }
 
+        var rest = RestLine.Percent(mode.Value, draft.Lines.Sum(l => l.Amount ?? 0));
+        var restUnit = draft.Lines.FirstOrDefault(l => l.Unit is not null)?.Unit;
         return new Formula
         {
             Name = draft.Name!,
@@ -57,14 +69,19 @@ public sealed record Formula
             Dose = draft.Dose is { } dose ? draft.DoseUnit!.ToBase(dose) : null,
             WrittenForGrams = draft.WrittenForGrams,
             WrittenForIs = draft.WrittenForIs,
+            PercentLeft = draft.PercentLeft ?? 100,
             Lines = draft.Lines.Select(l => new FormulaLine(
-                l.Ingredient!, l.NamedForm, l.Amount!.Value, l.Unit!, l.NitriteFraction, l.NitrateFraction)).ToList(),
+                l.Ingredient!, l.NamedForm, l.Amount ?? rest, l.Unit ?? restUnit!, l.NitriteFraction, l.NitrateFraction, l.IsAmountLeftOut)
+            {
+                DeclaredSaltPercent = l.DeclaredSaltPercent,
+            }).ToList(),
         };
     }
 
     private static AuthoringMode? ModeOf(FormulaDraft draft, Place at)
     {
         AuthoringMode? mode = null;
+        var isDry = draft.Kind is FormulaKind.DryBrine or FormulaKind.Rub;
         for (var i = 0; i < draft.Lines.Count; i++)
         {
             if (draft.Lines[i].Unit is not { } unit)
@@ -78,6 +95,8 @@ public sealed record Formula
                 Dimension.Ratio => AuthoringMode.Ratios,
                 Dimension.PartsByMass => AuthoringMode.PartsByMass,
                 Dimension.PartsByVolume => AuthoringMode.PartsByVolume,
+                Dimension.ShareOfLiquid when !isDry => AuthoringMode.PercentOfLiquid,
+                Dimension.ShareOfWater when !isDry => AuthoringMode.PercentOfWater,
                 _ => null,
             };
             if (own is null)
@@ -89,7 +108,7 @@ public sealed record Formula
             {
                 at.At("lines").At(i).At("amount").At("unit").Fault(
                     "mixed-authoring",
-                    $"This line is written in {unit.Symbol} and an earlier one in another manner: amounts, ratios, parts by mass and parts by volume do not mix in one formula.",
+                    $"This line is written in {unit.Symbol} and an earlier one in another manner: amounts, ratios, parts by mass, parts by volume, percent of the liquid and percent of the water do not mix in one formula.",
                     ("unit", unit.Symbol));
             }
 
@@ -97,6 +116,14 @@ public sealed record Formula
         }
 
         return mode;
+    }
+
+    private static void CheckBase(FormulaDraft draft, Place at)
+    {
+        if (draft is { Kind: FormulaKind.Injection or FormulaKind.Soak, Base: not RatioBase.Green })
+        {
+            at.At("base").Fault("base-not-allowed", "What is put into meat, and what meat lies in, stands on the green weight.");
+        }
     }
 
     private static void CheckDose(FormulaDraft draft, AuthoringMode? mode, Place at)
@@ -121,6 +148,10 @@ public sealed record Formula
         if (mode is AuthoringMode.PartsByMass or AuthoringMode.PartsByVolume)
         {
             at.At("dose").Fault("dose-required", "Parts say what the mix is, not how much of it: give the dose.");
+        }
+        else if (RestLine.Has(mode))
+        {
+            at.At("dose").Fault("dose-required", "Percent of a liquid say what the liquid is, not how much of it: give the dose, liquid per meat.");
         }
         else if (mode is AuthoringMode.Amounts && draft.WrittenForGrams is null && !draft.IsWrittenForUnreadable)
         {
@@ -151,6 +182,7 @@ public sealed record Formula
         for (var i = 0; i < draft.Lines.Count; i++)
         {
             var line = draft.Lines[i];
+            CheckCure(line, at.At("lines").At(i));
             if (line is { Ingredient: { } ingredient, Unit: { } unit }
                 && (unit.Dimension == Dimension.Volume || mode == AuthoringMode.PartsByVolume)
                 && (line.NamedForm ?? ingredient.DefaultForm) is { Density: null } form)
@@ -160,6 +192,33 @@ public sealed record Formula
                     $"{ingredient.Name}, {form.Name}: no density is known for this form, so it cannot be given by volume. Give a mass.",
                     ("ingredient", ingredient.Id), ("form", form.Id));
             }
+        }
+    }
+
+    // A content is never assumed, and what is salt or spice is never a cure as well.
+    private static void CheckCure(FormulaLineDraft line, Place at)
+    {
+        if (line.Ingredient is not { } ingredient)
+        {
+            return;
+        }
+
+        var isDeclared = line.NitriteFraction is not null || line.NitrateFraction is not null;
+        if (isDeclared && !ingredient.IsOfCures)
+        {
+            at.At(line.NitriteFraction is not null ? "nitriteFraction" : "nitrateFraction").Fault(
+                "not-a-cure", $"{ingredient.Name} is no cure. Give the cure a line of its own: salt and cure are never one line.", ("ingredient", ingredient.Id));
+        }
+
+        if (line.NitriteFraction + line.NitrateFraction > 1)
+        {
+            at.At("nitrateFraction").Fault("cure-over-whole", "Nitrite and nitrate together are more than the whole of it.");
+        }
+
+        if (ingredient.NeedsDeclaredContent && !line.IsCureUnreadable && !isDeclared)
+        {
+            at.At("nitriteFraction").Fault(
+                "cure-content-unknown", $"{ingredient.Name}: give the part of it that is nitrite, from its pack. Without one it is not weighed.", ("ingredient", ingredient.Id));
         }
     }
 }

@@ -25,5 +25,8 @@ public sealed record FormulaDraft
 
     public required WeightBasis WrittenForIs { get; init; }
 
+    /// <summary>Weight left when it is boiled down, percent of what goes into the pot; none where nothing is boiled off.</summary>
+    public double? PercentLeft { get; init; }
+
     public required IReadOnlyList<FormulaLineDraft> Lines { get; init; }
 }

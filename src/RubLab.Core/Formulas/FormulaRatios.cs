@@ -20,10 +20,14 @@ public sealed record FormulaRatios
     /// <summary>The whole formula in grams per kilogram of the base (per 100 cm2 for an area base), typical.</summary>
     public required double DoseGramsPerKilogram { get; init; }
 
+    /// <summary>What goes into the pot, in grams per kilogram of the base: the sum of the lines. More than the dose where a
+    /// sauce is boiled down, else the dose.</summary>
+    public double PotGramsPerKilogram => DoseGramsPerKilogram / (Formula.PercentLeft / 100);
+
     /// <summary>The weight the ratios stand on when an old card was written for meat as bought.</summary>
     public required WeightBasis RatiosAreOf { get; init; }
 
-    /// <summary>Sodium chloride in the formula, percent of the formula.</summary>
+    /// <summary>Sodium chloride in the formula, percent of the formula as it goes on the meat.</summary>
     public required Band SaltSharePercent { get; init; }
 
     /// <summary>Bulk density of the mix, from powders side by side to closest packing; none where a line has none.</summary>
@@ -56,17 +60,19 @@ public sealed record FormulaRatios
         }
 
         var total = weights.Sum(w => w.Typical);
-        var dose = formula.Dose ?? OwnDose(formula, total);
+        var left = formula.PercentLeft / 100;
+        var dose = formula.Dose ?? OwnDose(formula, total) * left;
+        var pot = dose / left;
         var resolved = new LineRatio[lines.Count];
         for (var i = 0; i < lines.Count; i++)
         {
             var share = Blends.Share(weights, i);
-            var ratio = formula.Dose is null ? weights[i].Times(dose / total) : AtFixedDose(share, dose, weights[i].Typical / total);
+            var ratio = formula.Dose is null ? weights[i].Times(pot / total) : AtFixedDose(share, pot, weights[i].Typical / total);
             resolved[i] = new LineRatio(lines[i], ratio, share, choices[i].Density);
         }
 
         var salts = lines.Select(l => l.Ingredient.SaltGramsPer100Grams).ToArray();
-        var saltShare = Blends.WeightedMean(weights, salts);
+        var saltShare = Blends.WeightedMean(weights, salts).Over(left);
         if (!saltShare.IsExact && lines.Any(l => IsByVolume(l, formula.Mode)))
         {
             findings.Add("density-spread", pointer, null, ("low", saltShare.Low), ("high", saltShare.High));
@@ -103,7 +109,7 @@ public sealed record FormulaRatios
         }
 
         var properties = Lines.Select(l => gramsPerGram(l.Line.Ingredient)).ToArray();
-        return Blends.WeightedMean(Weights, properties).Times(DoseGramsPerKilogram);
+        return Blends.WeightedMean(Weights, properties).Times(PotGramsPerKilogram);
     }
 
     /// <summary>A line's grams per kilogram of the base, with the doubt that is left; see <see cref="GramsPerKilogram"/>.</summary>
@@ -116,7 +122,7 @@ public sealed record FormulaRatios
         }
 
         return isDosed && Formula.Dose is null
-            ? AtFixedDose(Lines[line].Share, DoseGramsPerKilogram, ratio.Typical / DoseGramsPerKilogram)
+            ? AtFixedDose(Lines[line].Share, PotGramsPerKilogram, ratio.Typical / PotGramsPerKilogram)
             : ratio;
     }
 

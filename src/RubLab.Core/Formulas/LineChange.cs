@@ -9,11 +9,24 @@ namespace RubLab.Core.Formulas;
 public static class LineChange
 {
     /// <summary>A new amount on a line, in the line's own unit; the dose or the salt is held.</summary>
-    /// <returns>The changed formula; none when the salt cannot be held because the mix has or would have none.</returns>
+    /// <returns>The changed formula; none when the salt cannot be held because the mix has or would have none, and
+    /// none when nothing would be left for the line that makes up the rest.</returns>
+    /// <exception cref="ArgumentException">The amount is negative or not finite, or leaves every line at zero.</exception>
     public static Formula? WithAmount(Formula formula, int line, double amount, HoldOnChange hold, Catalogue catalogue)
     {
-        var changed = formula with { Lines = Replaced(formula.Lines, line, formula.Lines[line] with { Amount = amount }) };
-        return Held(formula, changed, hold, catalogue);
+        ArgumentOutOfRangeException.ThrowIfNegative(amount);
+        if (!double.IsFinite(amount))
+        {
+            throw new ArgumentOutOfRangeException(nameof(amount), amount, "An amount is finite.");
+        }
+
+        if (amount == 0 && !formula.Lines.Where((l, i) => i != line && l.Amount > 0).Any())
+        {
+            throw new ArgumentException("A mix has something in it.", nameof(amount));
+        }
+
+        var lines = RestLine.MadeUp(Replaced(formula.Lines, line, formula.Lines[line] with { Amount = amount }), formula.Mode);
+        return lines is null ? null : Held(formula, formula with { Lines = lines }, hold, catalogue);
     }
 
     /// <summary>Another form on a line. A change of grind changes the volume, not the mass.</summary>

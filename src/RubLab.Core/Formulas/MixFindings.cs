@@ -1,6 +1,7 @@
 using RubLab.Core.Catalogues;
 using RubLab.Core.Quantities;
 using RubLab.Core.Remarks;
+using RubLab.Core.Sources;
 
 namespace RubLab.Core.Formulas;
 
@@ -16,14 +17,15 @@ public static class MixFindings
     public static void Notice(FormulaRatios ratios, double? cookerCelsius, Catalogue catalogue, FindingLog findings, string pointer)
     {
         NoticeParting(ratios, catalogue, findings, pointer);
-        if (ratios.Lines.Any(l => l.Line.NitriteFraction > 0 || l.Line.NitrateFraction > 0))
-        {
-            findings.Add("cure-unchecked", pointer, null, ("treatment", ratios.Formula.Name));
-        }
-
         foreach (var line in ratios.Lines)
         {
             NoticeFlakes(line, ratios.Formula.Mode, findings, pointer);
+            if (line.Share.Typical > 0 && line.Line.Ingredient is { SaltConfidence: >= Confidence.Low } unsure)
+            {
+                findings.Add(
+                    "salt-low-confidence", pointer, unsure.Citation.SourceId, ("ingredient", unsure.Name),
+                    ("low", unsure.SaltGramsPer100Grams.Low), ("high", unsure.SaltGramsPer100Grams.High));
+            }
         }
 
         if (cookerCelsius is { } celsius)

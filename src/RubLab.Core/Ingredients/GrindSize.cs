@@ -1,11 +1,11 @@
-using RubLab.Core.Quantities;
 using RubLab.Core.Sources;
 
 namespace RubLab.Core.Ingredients;
 
 /// <summary>
-/// A grind given as a size instead of a name. The form whose sizes hold it is meant; between two forms the density is
-/// interpolated in the logarithm of the size; outside everything measured nothing is guessed.
+/// A grind given as a size instead of a name. The form whose sizes hold it is meant; between two forms the density goes
+/// from that of the finer at its coarsest grain to that of the coarser at its finest, in the logarithm of the size;
+/// outside everything measured nothing is guessed.
 /// </summary>
 public static class GrindSize
 {
@@ -26,13 +26,13 @@ public static class GrindSize
             {
                 holding = Narrower(holding, form);
             }
-            else if (high < micrometres && !(below?.SizeHighMicrometres >= high))
+            else if (high < micrometres)
             {
-                below = form;
+                below = below is null || high > below.SizeHighMicrometres ? form : high == below.SizeHighMicrometres ? Narrower(below, form) : below;
             }
-            else if (low > micrometres && !(above?.SizeLowMicrometres <= low))
+            else
             {
-                above = form;
+                above = above is null || low < above.SizeLowMicrometres ? form : low == above.SizeLowMicrometres ? Narrower(above, form) : above;
             }
         }
 
@@ -53,21 +53,21 @@ public static class GrindSize
         return sized.Count == 0 ? null : (sized.Min(f => f.SizeLowMicrometres!.Value), sized.Max(f => f.SizeHighMicrometres!.Value));
     }
 
-    // Where two forms hold a size, the one with the narrower span says more about it; of equal ones the first listed.
+    // Where two forms hold a size, or end at one, the one with the narrower span says more about it; of equal ones the first listed.
     private static IngredientForm Narrower(IngredientForm? first, IngredientForm second) =>
         first is null || second.SizeHighMicrometres / second.SizeLowMicrometres < first.SizeHighMicrometres / first.SizeLowMicrometres
             ? second
             : first;
 
+    // From edge to edge, so that the density does not jump where a form's sizes end. Each end of the band goes the same way.
     private static DensityChoice Between(IngredientForm below, IngredientForm above, double micrometres)
     {
-        var from = below.MiddleMicrometres!.Value;
-        var to = above.MiddleMicrometres!.Value;
-        var share = Math.Log(micrometres / from) / Math.Log(to / from);
+        var from = below.SizeHighMicrometres!.Value;
+        var to = above.SizeLowMicrometres!.Value;
+        var share = Math.Clamp(Math.Log(micrometres / from) / Math.Log(to / from), 0, 1);
         var finer = below.Density!.GramsPerMillilitre;
         var coarser = above.Density!.GramsPerMillilitre;
-        var typical = finer.Typical + (share * (coarser.Typical - finer.Typical));
-        var band = new Band(Math.Min(finer.Low, coarser.Low), typical, Math.Max(finer.High, coarser.High));
+        var band = finer.Times(1 - share).Plus(coarser.Times(share));
         var worse = (Confidence)Math.Max((int)below.Density.Citation.Confidence, (int)above.Density.Citation.Confidence);
         var nearer = share < 0.5 ? below : above;
         return new DensityChoice(

@@ -19,36 +19,9 @@ public sealed record OwnDensity(double MeanGramsPerMillilitre, double? SpreadPer
     /// <param name="fillingSpreadPercent">How far one filling strays from hand to hand; two standard deviations.</param>
     public static OwnDensity From(ReadOnlySpan<double> weightsGrams, ReadOnlySpan<double> volumesMillilitres, double fillingSpreadPercent)
     {
-        if (weightsGrams.IsEmpty || weightsGrams.Length != volumesMillilitres.Length)
-        {
-            throw new ArgumentException("One volume per weight, and at least one.", nameof(weightsGrams));
-        }
-
-        double weight = 0, volume = 0;
-        for (var i = 0; i < weightsGrams.Length; i++)
-        {
-            weight += weightsGrams[i];
-            volume += volumesMillilitres[i];
-        }
-
-        var mean = weight / volume;
-        double squares = 0;
-        for (var i = 0; i < weightsGrams.Length; i++)
-        {
-            var off = (weightsGrams[i] / volumesMillilitres[i] / mean) - 1;
-            squares += off * off;
-        }
-
-        // The general spread of filling counts as one more observation, so that a single filling has that spread
-        // and many fillings have their own.
-        var count = weightsGrams.Length;
-        var general = fillingSpreadPercent / 100 / 2;
-        var deviation = Math.Sqrt((squares + (general * general)) / count);
+        var filled = MeasuredRatio.From(weightsGrams, volumesMillilitres, fillingSpreadPercent);
         return new OwnDensity(
-            mean,
-            count > 1 ? Math.Sqrt(squares / (count - 1)) * 100 : null,
-            count,
-            Band.Around(mean, Math.Min(2 * deviation * 100, 99)));
+            filled.Mean, filled.SpreadPercent, filled.Count, Band.Around(filled.Mean, Math.Min(2 * filled.Deviation * 100, 99)));
     }
 
     /// <summary>The density to put in place of the reference's.</summary>

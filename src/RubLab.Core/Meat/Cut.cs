@@ -1,4 +1,5 @@
 using RubLab.Core.Sources;
+using RubLab.Core.Yields;
 
 namespace RubLab.Core.Meat;
 
@@ -26,6 +27,12 @@ public sealed record Cut
 
     /// <summary>Cooked weight, percent of green weight, by method; the default first.</summary>
     public required IReadOnlyList<CookYield> CookYields { get; init; }
+
+    /// <summary>What the kitchen has recorded of cooking it itself, the yield with most records first.</summary>
+    public IReadOnlyList<OwnYield> OwnYields { get; init; } = [];
+
+    /// <summary>The kitchen's own cooked over green weight; none where it has recorded no green weight.</summary>
+    public OwnYield? OwnCookYield => OwnYields.FirstOrDefault(y => !y.IsOfPurchase);
 
     /// <summary>What its pieces look like; none where nobody would say.</summary>
     public required CutShape? Shape { get; init; }

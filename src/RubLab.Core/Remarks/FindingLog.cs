@@ -7,11 +7,17 @@ namespace RubLab.Core.Remarks;
 /// <summary>Collects the findings of one computation, each worded from the catalogue.</summary>
 public sealed class FindingLog(Catalogue catalogue)
 {
+    private const string Range = " to ";
+
     private readonly List<Finding> _findings = [];
 
     public IReadOnlyList<Finding> Findings => _findings;
 
     /// <summary>Notes a finding; the same words about the same field are noted once.</summary>
+    /// <param name="code">One the catalogue has a text for.</param>
+    /// <param name="pointer">The field it is about; none where it is about the whole.</param>
+    /// <param name="sourceId">Where a figure it rests on comes from.</param>
+    /// <param name="parameters">string, double, string[], or any of these <see cref="Said"/> in other words.</param>
     /// <exception cref="ArgumentException">The catalogue has no text for the code.</exception>
     public void Add(string code, string? pointer, string? sourceId, params ReadOnlySpan<(string Name, object Value)> parameters)
     {
@@ -26,18 +32,25 @@ public sealed class FindingLog(Catalogue catalogue)
             named[name] = value;
         }
 
-        var finding = new Finding(code, text.Severity, Filled(text.Message, named), pointer, named, sourceId);
+        var message = Filled(text.Message, named);
+        foreach (var (name, value) in parameters)
+        {
+            named[name] = value is Said said ? said.Value : value;
+        }
+
+        var finding = new Finding(code, text.Severity, message, pointer, named, sourceId);
         if (!_findings.Exists(f => f.Code == code && f.Pointer == pointer && f.Message == finding.Message))
         {
             _findings.Add(finding);
         }
     }
 
-    // In one pass, so that a name with braces in it is shown as it is.
+    // In one pass, so that a name with braces in it is shown as it is. A band whose ends read alike is one figure.
     private static string Filled(string template, Dictionary<string, object> named)
     {
         var message = new StringBuilder();
         var at = 0;
+        var last = "";
         while (at < template.Length)
         {
             var open = template.IndexOf('{', at);
@@ -47,9 +60,15 @@ public sealed class FindingLog(Catalogue catalogue)
                 break;
             }
 
-            message.Append(template, at, open - at);
+            var between = template[at..open];
             var name = template[(open + 1)..close];
-            message.Append(named.TryGetValue(name, out var value) ? InWords(value) : throw new ArgumentException($"No value for {{{name}}}.", nameof(named)));
+            var words = named.TryGetValue(name, out var value) ? InWords(value) : throw new ArgumentException($"No value for {{{name}}}.", nameof(named));
+            if (between != Range || words != last)
+            {
+                message.Append(between).Append(words);
+            }
+
+            last = words;
             at = close + 1;
         }
 
@@ -58,6 +77,7 @@ public sealed class FindingLog(Catalogue catalogue)
 
     private static string InWords(object value) => value switch
     {
+        Said said => said.Words,
         double number => Math.Round(number, 3).ToString(CultureInfo.InvariantCulture),
         string[] words => string.Join(", ", words),
         _ => value.ToString() ?? "",

@@ -52,7 +52,7 @@ public sealed record SaltCheck
         var checks = new List<SaltCheck>();
         foreach (var range in catalogue.SaltRanges)
         {
-            if (ledger.Line.Cut.SaltProducts.Contains(range.AppliesTo))
+            if (ledger.Line.SaltProducts.Contains(range.AppliesTo))
             {
                 checks.Add(Against(range, ledger));
             }
@@ -60,14 +60,15 @@ public sealed record SaltCheck
 
         if (ledger.SodiumMilligramsPerPortion is { } portion)
         {
-            foreach (var reference in catalogue.SodiumReferences)
-            {
-                checks.Add(Against(reference, portion));
-            }
+            checks.AddRange(OfPortion(portion, catalogue));
         }
 
         return checks;
     }
+
+    /// <summary>The sodium of one portion, in milligrams, against each authority's day.</summary>
+    public static IEnumerable<SaltCheck> OfPortion(Band sodiumMilligrams, Catalogue catalogue) =>
+        catalogue.SodiumReferences.Select(reference => Against(reference, sodiumMilligrams));
 
     private static SaltCheck Against(SaltRange range, SaltLedger ledger)
     {
@@ -75,6 +76,10 @@ public sealed record SaltCheck
         {
             "green" => ledger.SaltGramsPerKilogramGreen,
             "bone-in" => ledger.Line.BonePercent is 0 ? null : ledger.SaltGramsPerKilogramGreen,
+            "injected" => ledger.SaltGramsPerKilogramInjected,
+            "wet-formulation" => ledger.SaltGramsPerKilogramWetFormulation is { } wet
+                ? Band.Exact(WetFormulation.PercentRoundedDown(wet) * GramsPerKilogramPerPercent)
+                : null,
             "finished" => ledger.SaltGramsPerKilogramCooked,
             _ => (Band?)null,
         };

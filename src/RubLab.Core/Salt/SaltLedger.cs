@@ -1,4 +1,4 @@
-using RubLab.Core.Ingredients;
+using RubLab.Core.Formulas;
 using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
 using RubLab.Core.Scaling;
@@ -9,6 +9,7 @@ namespace RubLab.Core.Salt;
 public sealed record SaltLedger
 {
     private const double MilligramsPerGram = 1000;
+    private const double GramsPerKilogram = 1000;
 
     private SaltLedger()
     {
@@ -24,11 +25,23 @@ public sealed record SaltLedger
     /// <summary>What is weighed as salt and put on, before anything falls off; not the same as sodium chloride.</summary>
     public required double SaltWeighedGramsPerKilogramGreen { get; init; }
 
+    /// <summary>Sodium chloride that ran off, stayed in the bath or was wiped away: put on and not kept.</summary>
+    public required Band SaltDiscardedGramsPerKilogramGreen { get; init; }
+
+    /// <summary>Sodium chloride that cooks out with the juices; none where the retention in cooking is not known.</summary>
+    public required Band? SaltInJuicesGramsPerKilogramGreen { get; init; }
+
     /// <summary>Sodium added and kept, without the meat's own.</summary>
     public required Band AddedSodiumGramsPerKilogramGreen { get; init; }
 
     /// <summary>The meat's own sodium before anything is added; none where nobody published it.</summary>
     public required double? OwnSodiumGramsPerKilogramGreen { get; init; }
+
+    /// <summary>Sodium chloride in a kilogram of injected and drained meat; none where nothing is injected.</summary>
+    public required Band? SaltGramsPerKilogramInjected { get; init; }
+
+    /// <summary>Salt weighed into ground meat, per kilogram of meat and wet ingredients; none for meat that is not ground.</summary>
+    public required double? SaltGramsPerKilogramWetFormulation { get; init; }
 
     /// <summary>None where yield or retention in cooking is not known.</summary>
     public required Band? SaltGramsPerKilogramCooked { get; init; }
@@ -51,8 +64,11 @@ public sealed record SaltLedger
     {
         var pileLine = pile.Lines[line];
         var entries = new List<LedgerEntry>();
-        var salt = Band.Exact(0);
-        var sodium = Band.Exact(0);
+        var salt = new Kept();
+        var sodium = new Kept();
+        var discarded = Band.Exact(0);
+        var outside = Band.Exact(0);
+        var liquids = new List<(Band Grams, Band SaltPerGram)>();
         double weighed = 0;
         for (var t = 0; t < treatments.Count; t++)
         {
@@ -63,18 +79,30 @@ public sealed record SaltLedger
             }
 
             var factor = FactorOf(treatment, pile, line);
-            var kept = treatment.RetainedCountedPercent.Over(100).Times(factor);
+            var retained = treatment.RetainedPercentOn(line).Over(100);
+            var kept = retained.Times(factor);
             var ratios = treatment.Ratios;
             var isDosed = treatment.DoseGramsPerKilogram is not null;
-            salt = salt.Plus(ratios.GramsPerKilogram(SaltPerGram, isWeighed, isDosed).Times(kept));
-            sodium = sodium.Plus(ratios.GramsPerKilogram(SodiumPerGram, isWeighed, isDosed).Times(kept));
+            var putOn = ratios.GramsPerKilogram(i => i.SaltGramsPerGram, isWeighed, isDosed);
+            salt = salt.With(putOn.Times(kept), treatment.IsAfterCooking);
+            if (ratios.Formula.Kind == FormulaKind.Injection)
+            {
+                liquids.Add((kept.Times(ratios.DoseGramsPerKilogram), putOn.Over(ratios.DoseGramsPerKilogram)));
+            }
+            else
+            {
+                outside = outside.Plus(putOn.Times(kept));
+            }
+
+            sodium = sodium.With(ratios.GramsPerKilogram(i => i.SodiumGramsPerGram, isWeighed, isDosed).Times(kept), treatment.IsAfterCooking);
+            discarded = discarded.Plus(putOn.Times(factor).Times(Rest(retained)));
             for (var i = 0; i < ratios.Lines.Count; i++)
             {
                 var grams = ratios.RatioOf(i, isWeighed, isDosed);
                 var ingredient = ratios.Lines[i].Line.Ingredient;
                 weighed += ingredient.IsSalt ? grams.Typical * factor : 0;
                 entries.Add(new LedgerEntry(
-                    t, ratios.Lines[i].Line, grams.Times(SaltPerGram(ingredient)).Times(kept), grams.Times(SodiumPerGram(ingredient)).Times(kept)));
+                    t, ratios.Lines[i].Line, grams.Times(ingredient.SaltGramsPerGram).Times(kept), grams.Times(ingredient.SodiumGramsPerGram).Times(kept)));
             }
         }
 
@@ -83,20 +111,19 @@ public sealed record SaltLedger
         {
             Line = pileLine,
             Entries = entries,
-            SaltGramsPerKilogramGreen = salt,
+            SaltGramsPerKilogramGreen = salt.All,
+            SaltDiscardedGramsPerKilogramGreen = discarded,
+            SaltInJuicesGramsPerKilogramGreen = pileLine.KeptCountedPercent is { } cooking ? salt.Cooked.Times(Rest(cooking.Over(100))) : null,
             SaltWeighedGramsPerKilogramGreen = weighed,
-            AddedSodiumGramsPerKilogramGreen = sodium,
+            AddedSodiumGramsPerKilogramGreen = sodium.All,
             OwnSodiumGramsPerKilogramGreen = own,
+            SaltGramsPerKilogramInjected = PerInjected(outside, liquids),
+            SaltGramsPerKilogramWetFormulation = WetFormulation.SaltGramsPerKilogram(pile, line, treatments),
             SaltGramsPerKilogramCooked = PerCooked(salt, pileLine),
             SodiumMilligramsPer100GramsEaten = PerHundredGramsEaten(sodium, own, pileLine),
             Slices = SlicesOf(pile, line),
         };
     }
-
-    private static Band SaltPerGram(Ingredient ingredient) => ingredient.SaltGramsPer100Grams.Over(100);
-
-    private static Band SodiumPerGram(Ingredient ingredient) =>
-        Band.Exact(ingredient.SodiumMilligramsPer100Grams / (100 * MilligramsPerGram));
 
     private static double FactorOf(Treatment treatment, Pile pile, int line)
     {
@@ -105,20 +132,31 @@ public sealed record SaltLedger
         return treatment.DoseScale * treatment.Applications * basis;
     }
 
-    private static Band? PerCooked(Band perGreen, PileLine line) =>
+    // A kilogram of green meat with its salt, and the liquids that stay in it with theirs, mixed.
+    private static Band? PerInjected(Band outside, List<(Band Grams, Band SaltPerGram)> liquids) => liquids.Count == 0
+        ? null
+        : Blends.WeightedMean(
+            [Band.Exact(GramsPerKilogram), .. liquids.Select(l => l.Grams)],
+            [outside.Over(GramsPerKilogram), .. liquids.Select(l => l.SaltPerGram)]).Times(GramsPerKilogram);
+
+    // What is not kept; nothing where more was kept than was planned to go in.
+    private static Band Rest(Band fraction) =>
+        new(Math.Max(0, 1 - fraction.High), Math.Max(0, 1 - fraction.Typical), Math.Max(0, 1 - fraction.Low));
+
+    private static Band? PerCooked(Kept perGreen, PileLine line) =>
         line is { KeptCountedPercent: { } kept, YieldCountedPercent: { Low: > 0 } yield }
-            ? perGreen.Times(kept).Over(yield)
+            ? perGreen.Cooked.Times(kept.Over(100)).Plus(perGreen.After).Over(yield.Over(100))
             : null;
 
-    private static Band? PerHundredGramsEaten(Band added, double? own, PileLine line)
+    private static Band? PerHundredGramsEaten(Kept added, double? own, PileLine line)
     {
-        if (own is not { } natural || line.BoneFraction >= 1)
+        if (own is not { } natural || line.EdiblePerCooked is not { } edible)
         {
             return null;
         }
 
-        return PerCooked(added.Plus(Band.Exact(natural)), line)
-            ?.Over(1 - line.BoneFraction)
+        return PerCooked(added.With(Band.Exact(natural), isAfterCooking: false), line)
+            ?.Over(edible)
             .Times(MilligramsPerGram / 10);
     }
 
@@ -133,5 +171,14 @@ public sealed record SaltLedger
 
         var mean = pile.GreenGramsIn(index) / line.WeighedGrams.Count;
         return SliceConcentration.Of(shape.Kind, PieceGeometry.Of(shape, mean, line.ThicknessMillimetres?.Average()), slice);
+    }
+
+    // What goes through the cooking, and what goes on after it, where nothing cooks out any more.
+    private readonly record struct Kept(Band Cooked, Band After)
+    {
+        public Band All => Cooked.Plus(After);
+
+        public Kept With(Band grams, bool isAfterCooking) =>
+            isAfterCooking ? this with { After = After.Plus(grams) } : this with { Cooked = Cooked.Plus(grams) };
     }
 }

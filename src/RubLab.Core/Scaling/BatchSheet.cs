@@ -20,10 +20,19 @@ public sealed class BatchSheet
     private static TreatmentSheet Scale(SheetRequest request, Treatment treatment)
     {
         var grams = GramsOnPieces(request.Pile, treatment, out var sum, out var largest);
-        var pieces = InSteps(grams, sum, request.Scales.For(largest).Step);
-        var mix = sum * (1 + (request.OveragePercent / 100));
+        var step = request.Scales.For(largest).Step;
+        var mix = sum * (1 + (request.OveragePercent / 100)) / (treatment.Ratios.Formula.PercentLeft / 100);
         var bowls = request.BowlGrams is { } bowl ? Bowls.Count(mix, bowl) : 1;
-        return new TreatmentSheet(treatment, pieces, Lines(request.Scales, treatment, mix, bowls), bowls);
+        if (LimitedSteps.AreWantedFor(treatment))
+        {
+            var exact = LineGrams(treatment, mix);
+            var limited = LimitedSteps.Lines(request.Scales, treatment, exact, bowls);
+            return new TreatmentSheet(treatment, LimitedSteps.Pieces(grams, step, LimitedSteps.FactorOnPieces(limited, exact)), limited, bowls);
+        }
+
+        var pieces = InSteps(grams, sum, step);
+        var lines = CoveringLines(request.Scales, treatment, pieces, mix, bowls);
+        return new TreatmentSheet(treatment, pieces, lines, bowls);
     }
 
     private static double[] GramsOnPieces(Pile pile, Treatment treatment, out double sum, out double largest)
@@ -68,19 +77,40 @@ public sealed class BatchSheet
         return new PieceAmounts(step, whole, total, LeastLost(grams, whole));
     }
 
+    // Lines and pieces may be rounded on unlike scales. Where the lines come to less than the pieces take, the mix is made
+    // for what they take, and lines are rounded up until it is there.
+    private static LineAmount[] CoveringLines(ScaleSet scales, Treatment treatment, PieceAmounts pieces, double mixGrams, int bowls)
+    {
+        var lines = Lines(scales, treatment, mixGrams, bowls);
+        var needed = pieces.Step.DecimalOf(pieces.TotalSteps);
+        if (lines.Sum(l => l.Value) >= needed)
+        {
+            return lines;
+        }
+
+        var grams = Math.Max(mixGrams, pieces.Step.GramsOf(pieces.TotalSteps));
+        return LineCover.Raise(
+            Lines(scales, treatment, grams, bowls), LineGrams(treatment, grams), needed);
+    }
+
+    private static double[] LineGrams(Treatment treatment, double mixGrams)
+    {
+        var ratios = treatment.Ratios.Lines;
+        var grams = new double[ratios.Count];
+        for (var i = 0; i < grams.Length; i++)
+        {
+            grams[i] = mixGrams * (ratios[i].RatioGramsPerKilogram.Typical / treatment.Ratios.PotGramsPerKilogram);
+        }
+
+        return grams;
+    }
+
     // On one scale the lines sum to the nearest whole mix. On several, every line is the nearest step of its own
     // scale and the mix is what they come to.
     private static LineAmount[] Lines(ScaleSet scales, Treatment treatment, double mixGrams, int bowls)
     {
-        var ratios = treatment.Ratios.Lines;
-        var grams = new double[ratios.Count];
-        var chosen = new Scale[ratios.Count];
-        for (var i = 0; i < grams.Length; i++)
-        {
-            grams[i] = mixGrams * (ratios[i].RatioGramsPerKilogram.Typical / treatment.Ratios.DoseGramsPerKilogram);
-            chosen[i] = scales.For(grams[i] / bowls);
-        }
-
+        var grams = LineGrams(treatment, mixGrams);
+        var chosen = Array.ConvertAll(grams, g => scales.For(g / bowls));
         var steps = new long[grams.Length];
         if (Array.TrueForAll(chosen, s => s == chosen[0]))
         {

@@ -1,14 +1,13 @@
+using RubLab.Core.Quantities;
+
 namespace RubLab.Core.Scaling;
 
 /// <summary>Splits a mix over equal bowls so that every line's bowls sum to the line, step by step.</summary>
 public static class Bowls
 {
-    // A mix that overfills its bowls by no more than the last bits of its factors fits.
-    private const double LastBits = 1e-12;
-
     /// <summary>How many bowls of a capacity a mix needs.</summary>
     public static int Count(double mixGrams, double capacityGrams) =>
-        Math.Max(1, (int)Math.Ceiling(mixGrams / capacityGrams * (1 - LastBits)));
+        (int)Math.Max(1, Whole.Up(mixGrams / capacityGrams));
 
     /// <summary>Whole steps of a line in one bowl, numbered from 0.</summary>
     public static long Share(long lineSteps, int bowl, int bowls) =>

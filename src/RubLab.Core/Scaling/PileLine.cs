@@ -25,11 +25,20 @@ public sealed record PileLine
     /// <summary>Measured thickness of the pieces, mm; none, or one (possibly null) per piece.</summary>
     public IReadOnlyList<double?>? ThicknessMillimetres { get; init; }
 
+    /// <summary>Pieces weighed again after injection, grams; none, or one (possibly null) per piece.</summary>
+    public IReadOnlyList<double?>? WeighedBackGrams { get; init; }
+
+    /// <summary>They had drained by then: what they gained is what stays, not what was put in.</summary>
+    public bool IsWeighedBackDrained { get; init; }
+
     /// <summary>Percent of purchase weight trimmed off; none when the meat was weighed green or the trim is not known yet.</summary>
     public double? TrimLossPercent { get; init; }
 
     /// <summary>Percent of green weight that is bone.</summary>
     public double? BonePercent { get; init; }
+
+    /// <summary>Percent of green weight that is skin, which the levels of bacon leave out.</summary>
+    public double? SkinPercent { get; init; }
 
     /// <summary>Percent of raw weight the packer added as solution.</summary>
     public double? AddedSolutionPercent { get; init; }
@@ -49,6 +58,15 @@ public sealed record PileLine
     /// <summary>The cooking juices go back on the meat, and their salt with them.</summary>
     public bool JuicesReturned { get; init; }
 
+    /// <summary>What is made of the meat, in place of what its cut is usually held against; none when nobody said.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>Ground, or on its way into a product that is: what goes on it is mixed in.</summary>
+    public bool IsGround => GroundProducts.AreMadeOf(Cut, Product);
+
+    /// <summary>Blades or needles went through the meat, by the packer or in the kitchen.</summary>
+    public bool IsBladeTenderised { get; init; }
+
     /// <summary>Weight of one portion of cooked meat, grams.</summary>
     public double? PortionGrams { get; init; }
 
@@ -63,8 +81,8 @@ public sealed record PileLine
     /// <summary>Green weight per weight as weighed.</summary>
     public double GreenPerWeighed => 1 - (TrimCountedPercent / 100);
 
-    /// <summary>Cooked over green, percent: the kitchen's own figure, else the reference's default.</summary>
-    public Band? YieldCountedPercent => CookYieldPercent ?? (Cut.CookYields.Count > 0 ? Cut.CookYields[0].Percent : null);
+    /// <summary>Cooked over green of whole pieces, percent: the kitchen's own figure, else the reference's default.</summary>
+    public Band? YieldCountedPercent => CookYieldPercent ?? (Cut.CookYields.Count > 0 ? Cut.CookYields[0].PercentOfGreen(BoneFraction) : null);
 
     /// <summary>Salt kept, percent: all of it when the juices go back, else the kitchen's figure, else the reference's.</summary>
     public Band? KeptCountedPercent => JuicesReturned
@@ -73,6 +91,9 @@ public sealed record PileLine
 
     /// <summary>Bone in the green weight, 0 to 1: as stated, else the cut's typical, else none.</summary>
     public double BoneFraction => (BonePercent ?? Cut.BonePercent?.Band.Typical ?? 0) / 100;
+
+    /// <summary>The products of <see cref="Salt.SaltRange"/> this line is compared with.</summary>
+    public IReadOnlyList<string> SaltProducts => Product is { } product ? [product] : Cut.SaltProducts;
 
     /// <summary>Sodium of the raw meat without its bone, mg per 100 g: from the pack, else the reference's for meat with
     /// or without added solution; none where nobody published it.</summary>
@@ -84,6 +105,13 @@ public sealed record PileLine
     public PieceGeometry? GeometryOf(int piece, double greenGrams) =>
         Cut.Shape is { } shape ? PieceGeometry.Of(shape, greenGrams, ThicknessMillimetres?[piece]) : null;
 
-    /// <summary>Cooked meat without bone per green weight, at a cook yield in percent.</summary>
-    public double EdiblePerGreen(double yieldPercent) => (1 - BoneFraction) * yieldPercent / 100;
+    /// <summary>Cooked meat without bone per green weight, at a yield of the whole piece in percent. Bone is taken to lose nothing.</summary>
+    public double EdiblePerGreen(double yieldPercent) => (yieldPercent / 100) - BoneFraction;
+
+    /// <summary>Cooked meat without bone over the cooked piece, 0 to 1; none without a yield, or where that leaves no more than the bone.</summary>
+    public Band? EdiblePerCooked => YieldCountedPercent is { } yield && EdiblePerGreen(yield.Low) > 0
+        ? new Band(1 - BoneOver(yield.Low), 1 - BoneOver(yield.Typical), 1 - BoneOver(yield.High))
+        : null;
+
+    private double BoneOver(double yieldPercent) => BoneFraction / (yieldPercent / 100);
 }

@@ -26,12 +26,8 @@ public sealed class ScaleSet
     public Scale Largest => _finestFirst.MaxBy(s => s.CapacityGrams)!;
 
     /// <summary>The finest scale that takes an amount at once; the largest one, in several weighings, if none does.</summary>
-    public Scale For(double grams) => Array.Find(_finestFirst, s => s.CapacityGrams >= grams) ?? Largest;
+    public Scale For(double grams) => Array.Find(_finestFirst, s => s.Takes(grams)) ?? Largest;
 
     /// <summary>How often the chosen scale is loaded for an amount.</summary>
-    public int WeighingsFor(double grams)
-    {
-        var scale = For(grams);
-        return grams <= scale.CapacityGrams ? 1 : (int)Math.Ceiling(grams / scale.CapacityGrams);
-    }
+    public int WeighingsFor(double grams) => For(grams).LoadsFor(grams);
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
 using RubLab.Core.Catalogues;
+using RubLab.Core.Curing;
 using RubLab.Core.Formulas;
+using RubLab.Core.Quantities;
 using RubLab.Core.Remarks;
 
 namespace RubLab.Core.Scaling;
@@ -19,8 +21,8 @@ public static class SheetFindings
         {
             var treatment = sheet.Treatments[t];
             var pointer = pointerOf(t);
-            NoticePieces(treatment.Pieces, pointer, catalogue, findings);
-            NoticeLines(treatment, pointer, catalogue, findings);
+            NoticePieces(treatment, pointer, catalogue, findings);
+            NoticeLines(treatment, sheet.Request.Scales, pointer, catalogue, findings);
             NoticeSplit(treatment, sheet.Request, pointer, findings);
             foreach (var line in treatment.Treatment.OnLines)
             {
@@ -32,8 +34,9 @@ public static class SheetFindings
         }
     }
 
-    private static void NoticePieces(PieceAmounts pieces, string pointer, Catalogue catalogue, FindingLog findings)
+    private static void NoticePieces(TreatmentSheet sheet, string pointer, Catalogue catalogue, FindingLog findings)
     {
+        var pieces = sheet.Pieces;
         long smallest = 0;
         foreach (var steps in pieces.Steps)
         {
@@ -44,27 +47,36 @@ public static class SheetFindings
         }
 
         var amount = pieces.LostSteps > 0 ? pieces.LostSteps : smallest;
-        if (IsCoarse(amount, catalogue))
+        var isLimited = LimitedSteps.AreWantedFor(sheet.Treatment);
+        var limit = isLimited ? catalogue.Constants.CureStepPercent : catalogue.Constants.CoarseStepPercent;
+        if (IsCoarse(amount, limit))
         {
-            NoticeCoarse(pieces.Step, amount, pointer, catalogue, findings);
+            // A mix of one line is that line, and remarked on once.
+            var what = !isLimited && sheet.Treatment.Ratios.Lines is [var only] ? only.Line.Ingredient.Name : sheet.Treatment.Ratios.Formula.Name;
+            NoticeCoarse(what, isLimited, pieces.Step, amount, limit, pointer, findings);
         }
     }
 
-    private static void NoticeLines(TreatmentSheet sheet, string pointer, Catalogue catalogue, FindingLog findings)
+    private static void NoticeLines(TreatmentSheet sheet, ScaleSet scales, string pointer, Catalogue catalogue, FindingLog findings)
     {
+        var premixed = new HashSet<int>();
         for (var i = 0; i < sheet.Lines.Count; i++)
         {
             var line = sheet.Lines[i];
             var steps = line.LostSteps > 0 ? line.LostSteps / sheet.BowlCount : StepsInFirstBowl(line, sheet.BowlCount);
-            if (!IsCoarse(steps, catalogue))
+            var isLimited = sheet.Treatment.Ratios.Lines[i].Line.CarriesLimited;
+            var limit = isLimited ? catalogue.Constants.CureStepPercent : catalogue.Constants.CoarseStepPercent;
+            if (!IsCoarse(steps, limit))
             {
                 continue;
             }
 
-            NoticeCoarse(line.Step, steps, pointer, catalogue, findings);
-            if (Carrier(sheet, i) is { } carrier)
+            NoticeCoarse(sheet.Treatment.Ratios.Lines[i].Line.Ingredient.Name, isLimited, line.Step, steps, limit, pointer, findings);
+
+            // A premix is weighed in place of both its lines, so a line goes into one premix and no other.
+            if (!premixed.Contains(i) && Carrier(sheet, i, premixed) is { } carrier && NoticePremix(sheet, i, carrier, scales, limit, pointer, findings))
             {
-                NoticePremix(sheet, i, carrier, pointer, catalogue, findings);
+                premixed.UnionWith([i, carrier]);
             }
         }
     }
@@ -73,28 +85,42 @@ public static class SheetFindings
     private static double StepsInFirstBowl(LineAmount line, int bowls) =>
         Bowls.Share(line.Steps, 0, bowls) is > 0 and var whole ? whole : (double)line.Steps / bowls;
 
-    private static bool IsCoarse(double steps, Catalogue catalogue) =>
-        steps > 0 && 100.0 / steps > catalogue.Constants.CoarseStepPercent;
+    private static bool IsCoarse(double steps, double limitPercent) => steps > 0 && 100.0 / steps > limitPercent;
 
-    private static void NoticeCoarse(WeighingStep step, double steps, string pointer, Catalogue catalogue, FindingLog findings)
+    private static void NoticeCoarse(
+        string what, bool isLimited, WeighingStep step, double steps, double limitPercent, string pointer, FindingLog findings)
     {
-        var limit = catalogue.Constants.CoarseStepPercent;
-        findings.Add(
-            "scale-too-coarse", pointer, null,
-            ("amount", Text(steps * step.Value, step)),
-            ("step", Text(step.Value, step)),
-            ("percent", Math.Round(100.0 / steps, 1)),
-            ("suggestedStep", Text(steps * step.Value * limit / 100, step)),
-            ("multiple", Math.Ceiling(100 / limit / steps)));
+        var amount = Text(steps * step.Value, step);
+        var percent = Math.Round(100.0 / steps, 1);
+        var suggested = Text(steps * step.Value * limitPercent / 100, step);
+        var multiple = Math.Ceiling(100 / limitPercent / steps);
+        if (!isLimited)
+        {
+            findings.Add(
+                "scale-too-coarse", pointer, null,
+                ("amount", amount), ("step", Text(step.Value, step)), ("percent", percent), ("suggestedStep", suggested), ("multiple", multiple),
+                ("what", what));
+        }
+        else
+        {
+            findings.Add(
+                "cure-step-too-coarse", pointer, null,
+                ("amount", amount), ("step", Text(step.Value, step)), ("percent", percent), ("suggestedStep", suggested), ("multiple", multiple),
+                ("limit", limitPercent), ("what", what));
+        }
     }
 
-    // The other line of the mix there is most of: it can carry the small one without changing the mix.
-    private static int? Carrier(TreatmentSheet sheet, int small)
+    // The other line of the mix there is most of and that no premix has yet: it can carry the small one without changing the mix. Water
+    // and ice that go into ground meat or a rub carry nothing evenly.
+    private static int? Carrier(TreatmentSheet sheet, int small, HashSet<int> premixed)
     {
+        var ratios = sheet.Treatment.Ratios;
+        var isLiquid = ratios.Formula.Kind is not (FormulaKind.DryBrine or FormulaKind.Rub);
         var best = -1;
         for (var i = 0; i < sheet.Lines.Count; i++)
         {
-            if (i != small && (best < 0 || sheet.Lines[i].Grams > sheet.Lines[best].Grams))
+            var isWater = ratios.Lines[i].Line.Ingredient.LimitedGramsPer100Grams.ContainsKey(AdditiveLoads.Water);
+            if (i != small && !premixed.Contains(i) && (isLiquid || !isWater) && (best < 0 || sheet.Lines[i].Grams > sheet.Lines[best].Grams))
             {
                 best = i;
             }
@@ -103,26 +129,36 @@ public static class SheetFindings
         return best >= 0 && sheet.Lines[best].Grams > sheet.Lines[small].Grams ? best : null;
     }
 
-    // The premix holds so many batches' worth of the small line that the step is within the limit, and as much of the
-    // carrier as one batch has for each of them; one batch then takes the carrier's and the small line's amount of it.
-    private static void NoticePremix(
-        TreatmentSheet sheet, int small, int carrier, string pointer, Catalogue catalogue, FindingLog findings)
+    private static bool NoticePremix(
+        TreatmentSheet sheet, int small, int carrier, ScaleSet scales, double limitPercent, string pointer, FindingLog findings)
     {
         var step = sheet.Lines[small].Step;
         var ratios = sheet.Treatment.Ratios.Lines;
         var exact = ratios[small].RatioGramsPerKilogram.Typical / ratios[carrier].RatioGramsPerKilogram.Typical;
-        var carried = StepsInFirstBowl(sheet.Lines[carrier], sheet.BowlCount) * sheet.Lines[carrier].Step.Value;
-        var own = carried * exact;
-        var batches = Math.Ceiling(100 / catalogue.Constants.CoarseStepPercent * step.Value / own);
+        var carried = StepsInFirstBowl(sheet.Lines[carrier], sheet.BowlCount) * sheet.Lines[carrier].Step.Grams;
+        if (exact > 1 || Premix.Of(carried * exact, carried, step, scales, limitPercent) is not { } premix)
+        {
+            return false;
+        }
+
+        // A premix that would give more of a cure than its due is none.
+        if (ratios[small].Line.CarriesLimited && premix.ErrorPercent > 0)
+        {
+            return false;
+        }
+
         findings.Add(
             "premix", pointer, null,
             ("ingredient", ratios[small].Line.Ingredient.Name),
             ("carrier", ratios[carrier].Line.Ingredient.Name),
-            ("amount", Text(own, step)),
+            ("amount", Text(step.Unit.FromBase(carried * exact), step)),
             ("step", Text(step.Value, step)),
-            ("premixIngredient", Text(own * batches, step)),
-            ("premixCarrier", Text(carried * batches, step)),
-            ("premixAmount", Text(own + carried, step)));
+            ("premixIngredient", Whole(premix.Ingredient)),
+            ("premixCarrier", Whole(premix.Carrier)),
+            ("premixAmount", Whole(premix.Taken)),
+            ("error", Tenths(premix.ErrorPercent)),
+            ("carrierError", Tenths(premix.CarrierErrorPercent)));
+        return true;
     }
 
     private static void NoticeSplit(TreatmentSheet sheet, SheetRequest request, string pointer, FindingLog findings)
@@ -151,24 +187,53 @@ public static class SheetFindings
             {
                 findings.Add(
                     "monolayer", pointer, line.Cut.Shape!.Citation.SourceId,
-                    ("treatment", formula.Name), ("line", line.Id), ("layer", Math.Round(layer, 2)), ("grain", Math.Round(grain, 2)));
+                    ("treatment", formula.Name), ("line", Said.Line(line.Id, line.Cut)), ("layer", Math.Round(layer, 2)), ("grain", Math.Round(grain, 2)));
             }
             else if (grains > limits.LayerGrainsBinder)
             {
                 findings.Add(
                     "needs-binder", pointer, line.Cut.Shape!.Citation.SourceId,
-                    ("treatment", formula.Name), ("line", line.Id), ("layer", Math.Round(layer, 2)), ("grains", Math.Round(grains, 1)));
+                    ("treatment", formula.Name), ("line", Said.Line(line.Id, line.Cut)), ("layer", Math.Round(layer, 2)), ("grains", Math.Round(grains, 1)));
             }
         }
 
+        NoticeSpread(coverage, formula, line, pointer, limits.CoverageSpreadPercent, findings);
+    }
+
+    // A dose by area covers all alike, but for whole steps and the pieces' own factors.
+    private static void NoticeSpread(
+        Coverage coverage, Formula formula, PileLine line, string pointer, double limitPercent, FindingLog findings)
+    {
         var spread = coverage.GramsPerHundredSquareCentimetres;
-        if (spread.Low > 0 && ((spread.High / spread.Low) - 1) * 100 > limits.CoverageSpreadPercent)
+        var bySize = coverage.AtFullDoseGramsPerHundredSquareCentimetres;
+        if (!IsWide(spread))
+        {
+            return;
+        }
+
+        if (line.DoseFactors?.Where(f => f > 0).Distinct().Take(2).Count() == 2)
+        {
+            findings.Add(
+                "coverage-by-factor", pointer, line.Cut.Shape!.Citation.SourceId,
+                ("line", Said.Line(line.Id, line.Cut)), ("low", Math.Round(spread.Low, 2)), ("high", Math.Round(spread.High, 2)),
+                ("fullLow", Math.Round(bySize.Low, 2)), ("fullHigh", Math.Round(bySize.High, 2)));
+        }
+        else if (formula.Base != RatioBase.Area)
         {
             findings.Add(
                 "coverage-spread", pointer, line.Cut.Shape!.Citation.SourceId,
-                ("line", line.Id), ("low", Math.Round(spread.Low, 2)), ("high", Math.Round(spread.High, 2)));
+                ("line", Said.Line(line.Id, line.Cut)), ("low", Math.Round(spread.Low, 2)), ("high", Math.Round(spread.High, 2)));
         }
+
+        bool IsWide(Band band) => band.Low > 0 && ((band.High / band.Low) - 1) * 100 > limitPercent;
     }
+
+    // Zero is added so that what rounds to nothing has no sign.
+    private static double Tenths(double percent) => Math.Round(percent, 1) + 0.0;
+
+    // Every digit: an amount cut short would be no whole steps.
+    private static string Whole(LineAmount amount) =>
+        amount.Value.ToString("0.############", CultureInfo.InvariantCulture) + " " + amount.Step.Unit.Symbol;
 
     private static string Text(double value, WeighingStep step) =>
         value.ToString(value < 1 ? "G3" : "0.###", CultureInfo.InvariantCulture) + " " + step.Unit.Symbol;

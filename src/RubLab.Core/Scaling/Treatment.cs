@@ -17,6 +17,16 @@ public sealed record Treatment
     /// <summary>What stays on or in the meat, percent of what is put on; none when nobody said.</summary>
     public Band? RetainedPercent { get; init; }
 
+    /// <summary>What stays on or in the meat of each pile line, percent of what is put on, by the line's index; in place of
+    /// <see cref="RetainedPercent"/>. For a soak, the part of what is in the liquid that the meat takes up.</summary>
+    public IReadOnlyDictionary<int, Band>? RetainedPercentByLine { get; init; }
+
+    /// <summary>Of a soak: its time and its liquid.</summary>
+    public SoakTerms? Soak { get; init; }
+
+    /// <summary>Temperature of an injection's or a soak's liquid; none for anything else.</summary>
+    public double? LiquidCelsius { get; init; }
+
     /// <summary>How many times it is put on, each time with the full dose.</summary>
     public int Applications { get; init; } = 1;
 
@@ -27,6 +37,17 @@ public sealed record Treatment
     /// <summary>Factor from the formula's own ratios to those of this treatment.</summary>
     public double DoseScale => DoseCounted / Ratios.DoseGramsPerKilogram;
 
-    /// <summary>All of it, when nobody said: salt is then over- rather than understated.</summary>
-    public Band RetainedCountedPercent => RetainedPercent ?? Band.Exact(100);
+    /// <summary>It goes on when the cooking is over, so none of it cooks out: by its stage, else because it is dosed on cooked meat.</summary>
+    public bool IsAfterCooking => Stage is { } stage
+        ? stage == Scaling.Stage.After
+        : Ratios.Formula.Base is RatioBase.Cooked or RatioBase.Portion;
+
+    /// <summary>Somebody stated, weighed or computed what stays on or in the meat of a pile line.</summary>
+    public bool IsRetainedStatedOn(int line) => RetainedPercent is not null || RetainedPercentByLine?.ContainsKey(line) == true;
+
+    /// <summary>What stays on or in the meat of a pile line, percent; all of it when nobody said, so that salt is over-
+    /// rather than understated.</summary>
+    public Band RetainedPercentOn(int line) => RetainedPercentByLine is { } byLine && byLine.TryGetValue(line, out var retained)
+        ? retained
+        : RetainedPercent ?? Band.Exact(100);
 }

@@ -20,7 +20,7 @@ internal static class Answer
         Errors([new ErrorResponse("", "unreadable", $"This cannot be read, at {fault.Path ?? "the start"}.", new Dictionary<string, object>())]);
 
     private static string Errors(IReadOnlyList<ErrorResponse> errors) =>
-        Write("errors", errors, PageJson.Default.IReadOnlyListErrorResponse);
+        Write("errors", errors, RequestJson.Default.IReadOnlyListErrorResponse);
 
     private static string Write<T>(string member, T value, JsonTypeInfo<T> type)
     {

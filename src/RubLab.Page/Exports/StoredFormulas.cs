@@ -7,7 +7,7 @@ namespace RubLab.Page.Exports;
 internal sealed class StoredFormulas(string byId)
 {
     private readonly Dictionary<string, JsonElement> _byId =
-        JsonSerializer.Deserialize(byId, PageJson.Default.DictionaryStringJsonElement) ?? [];
+        JsonSerializer.Deserialize(byId, RequestJson.Default.DictionaryStringJsonElement) ?? [];
 
     /// <summary>The formula as authored; none if the page does not hold that id, or holds another revision of it.</summary>
     public FormulaRequest? Find(string id, long? revision)
@@ -19,6 +19,6 @@ internal sealed class StoredFormulas(string byId)
 
         var isWanted = revision is not { } wanted ||
             (stored.TryGetProperty("revision", out var held) && held.TryGetInt64(out var number) && number == wanted);
-        return isWanted ? stored.Deserialize(PageJson.Default.FormulaRequest) : null;
+        return isWanted ? stored.Deserialize(RequestJson.OfKept.FormulaRequest) : null;
     }
 }

@@ -21,7 +21,7 @@ internal sealed class KeyRow
         KitchenId,
         Id,
         Name,
-        Scopes.Split(' ', StringSplitOptions.RemoveEmptyEntries),
+        Keys.Scopes.Split(Scopes),
         Timestamp.Read(CreatedAt),
         RevokedAt is null ? null : Timestamp.Read(RevokedAt));
 }

@@ -24,7 +24,7 @@ public sealed class KeyStore
         var plainKey = PlainKey.Draw();
         var row = await _session.WriteReturningAsync<KeyRow>(
             $"{Insert} RETURNING {KeyRow.Columns}",
-            new { kitchenId, id = NewId(), name, hash = PlainKey.Hash(plainKey), scopes = Join(scopes), _session.Now },
+            new { kitchenId, id = NewId(), name, hash = PlainKey.Hash(plainKey), scopes = Scopes.Join(scopes), _session.Now },
             cancellation);
         return new IssuedKey(row!.ToKey(), plainKey);
     }
@@ -60,18 +60,4 @@ public sealed class KeyStore
         await _session.NumberAsync("SELECT COUNT(*) FROM (SELECT id FROM keys WHERE revoked_at IS NULL LIMIT 1) AS usable", null, cancellation) > 0;
 
     private static string NewId() => Guid.CreateVersion7().ToString("n");
-
-    private static string Join(IReadOnlyCollection<string> scopes)
-    {
-        ArgumentNullException.ThrowIfNull(scopes);
-        foreach (var scope in scopes)
-        {
-            if (scope.Length == 0 || scope.Any(char.IsWhiteSpace))
-            {
-                throw new ArgumentException($"'{scope}' is not a scope: a scope is one word.", nameof(scopes));
-            }
-        }
-
-        return string.Join(' ', scopes);
-    }
 }

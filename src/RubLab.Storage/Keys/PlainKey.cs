@@ -4,15 +4,18 @@ using System.Text;
 
 namespace RubLab.Storage.Keys;
 
-/// <summary>The text of a key, before it is forgotten.</summary>
+/// <summary>The text of a key or of a device's token, before it is forgotten.</summary>
 internal static class PlainKey
 {
     /// <summary>Lets people and secret scanners see what a leaked string is.</summary>
     public const string Prefix = "rubk_";
 
+    /// <summary>The same for the token of a paired device.</summary>
+    public const string TokenPrefix = "rubs_";
+
     private const int Bytes = 32;
 
-    public static string Draw() => Prefix + Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(Bytes));
+    public static string Draw(string prefix = Prefix) => prefix + Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(Bytes));
 
     /// <summary>What is stored in place of a key.</summary>
     /// <remarks>

@@ -19,25 +19,25 @@ public class PreconditionTests(Server server) : IClassFixture<Server>
     }
 
     [EngineTheory]
-    [InlineData("\"r2-2026.2-d0\"")]
-    [InlineData("\"r0-2026.2-d0\"")]
-    [InlineData("W/\"r1-2026.2-d0\"")]
-    [InlineData("\"r1-2026.2-d0\", \"r2-2026.2-d0\"")]
-    [InlineData("r1-2026.2-d0")]
-    [InlineData("\"2026.2\"")]
-    [InlineData("\"r-1-2026.2-d0\"")]
-    [InlineData("\"r+1-2026.2-d0\"")]
+    [InlineData("\"r2-2026.3-d0\"")]
+    [InlineData("\"r0-2026.3-d0\"")]
+    [InlineData("W/\"r1-2026.3-d0\"")]
+    [InlineData("\"r1-2026.3-d0\", \"r2-2026.3-d0\"")]
+    [InlineData("r1-2026.3-d0")]
+    [InlineData("\"2026.3\"")]
+    [InlineData("\"r-1-2026.3-d0\"")]
+    [InlineData("\"r+1-2026.3-d0\"")]
     [InlineData("\"r1\"")]
     [InlineData("\"r1-\"")]
     [InlineData("\"r1-garbage\"")]
-    [InlineData("\"r99999999999999999999-2026.2-d0\"")]
+    [InlineData("\"r99999999999999999999-2026.3-d0\"")]
     [InlineData("\"\"")]
     [InlineData("\"")]
     [InlineData("garbage")]
     public async Task A_tag_that_is_not_the_formulas_own_stops_both(string tag)
     {
         var location = await CreateAsync();
-        Assert.Equal("\"r1-2026.2-d0\"", (await server.GetAsync(location)).Tag);
+        Assert.Equal("\"r1-2026.3-d0\"", (await server.GetAsync(location)).Tag);
         var before = await server.StoredAsync();
 
         await server.RefusedAsync(await server.PutAsync(location, Bodies.Card, ("If-Match", tag)), HttpStatusCode.PreconditionFailed);

@@ -21,6 +21,8 @@ internal sealed class Mutations(Random random)
         "\"%-of-liquid\"", "\"g/100cm2\"", "\"parts-by-mass\"", "\"parts-by-volume\"", "\"salt\"", "\"water\"", "\"paprika\"", "\"beef-brisket\"", "\"chicken-leg\"",
         "\"table\"", "\"ground\"", "\"rub\"", "\"mop\"", "\"dry-brine\"", "\"injection\"", "\"green\"", "\"cooked\"", "\"portion\"", "\"area\"", "\"purchase\"",
         "\"all\"", "\"none\"", "\"check\"", "\"before\"", "\"lockside-pork-rub\"", "\"lockside-old-card\"", "\"shoulders\"", "\"legs\"",
+        "\"small\"", "\"hearty\"", "\"safe\"", "\"lb\"", "\"EUR\"", "\"JPY\"", "\"EURO\"", "\"purchase-yield\"", "\"chain\"", "\"turkey-wing\"", "\"pork-belly\"",
+        "\"smoked\"", "\"braised\"", "\"2026-02-29\"", "\"2026-03-14\"",
     ];
 
     private static readonly string[] Members =
@@ -28,7 +30,8 @@ internal sealed class Mutations(Random random)
         "name", "kind", "base", "dose", "writtenFor", "writtenForIs", "lines", "ingredient", "form", "amount", "value", "unit", "low", "typical", "high",
         "pile", "cut", "count", "pieces", "weightEach", "totalWeight", "weightIs", "trimLoss", "bone", "addedSolution", "cookYield", "keptInCooking",
         "juicesReturned", "portion", "weight", "label", "doseFactor", "skip", "treatments", "formula", "formulaId", "revision", "on", "retained",
-        "applications", "stage", "weighingStep", "overage", "purpose", "nitriteFraction", "nitrateFraction", "nonsense", "", "a/b~c",
+        "applications", "stage", "weighingStep", "overage", "purpose", "nitriteFraction", "nitrateFraction", "guests", "menu", "share", "appetite", "price", "per", "currency", "formulas", "reserve", "buyFor", "boughtIn",
+        "plannedBy", "method", "pieceWeight", "paid", "packs", "stock", "size", "portions", "records", "before", "beforeIs", "after", "date", "nonsense", "", "a/b~c",
     ];
 
     private static readonly byte[] Punctuation = [.. "{}[]\",:\\0e-\u0001"u8];
@@ -36,11 +39,13 @@ internal sealed class Mutations(Random random)
     private static readonly string[] Routes =
     [
         "units", "sources", "ingredients", "ingredients/salt", "cuts", "cuts/beef-brisket", "conversions", "conversions", "conversions", "formulas",
-        "formulas/lockside-pork-rub", "formulas/lockside-pork-rub/revisions", "formulas/lockside-pork-rub/revisions/1", "changes", "batch-sheets", "salt-checks",
+        "formulas/lockside-pork-rub", "formulas/lockside-pork-rub/revisions", "formulas/lockside-pork-rub/revisions/1", "changes", "batch-sheets", "salt-checks", "brines",
+        "purchase-plans", "portion-counts", "shopping-lists", "yields", "yields/beef-brisket", "sauces", "cures",
     ];
 
     private static readonly string[] PathParts =
     [
+        "purchase-plans", "portion-counts", "shopping-lists", "yields",
         "formulas", "ingredients", "cuts", "sources", "units", "changes", "conversions", "batch-sheets", "salt-checks", "revisions", "lockside-pork-rub",
         "salt", "beef-brisket", "1", "0", "-1", "99999999999999999999", "%2F", "%20", "%F0%9F%8D%96", "%FF", ".", "a:b", "*", "'", "{id}", "%25",
     ];

@@ -5,6 +5,7 @@ using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
+using RubLab.Api.Callers;
 using RubLab.Api.Hosting;
 using RubLab.Storage;
 
@@ -31,6 +32,8 @@ public class Server : IAsyncLifetime, IDisposable
     public string Address => _factory.Value.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
 
     public Database Database => _factory.Value.Services.GetRequiredService<Database>();
+
+    public PairingCodes Codes => _factory.Value.Services.GetRequiredService<PairingCodes>();
 
     /// <summary>Where its store is.</summary>
     protected virtual string Data => _directory.At("kitchen", "rublab.db");
@@ -129,6 +132,14 @@ public class Server : IAsyncLifetime, IDisposable
         var formulas = await work.Formulas.ListAsync(LocalKitchen.Id, 10_000);
         var kitchen = await work.Kitchens.GetAsync(LocalKitchen.Id);
         return $"{kitchen!.LastChange}: {string.Join(' ', formulas.Select(f => $"{f.Id}@{f.Revision}"))}";
+    }
+
+    /// <summary>Opens its store as at another time.</summary>
+    public Task<Database> OpenStoreAsync(DateTimeOffset now)
+    {
+        // It exists once the server has started.
+        _ = _factory.Value;
+        return Database.OpenAsync(Data, new FixedClock(now));
     }
 
     /// <summary>Issues a key, making its kitchen if there is none yet.</summary>

@@ -33,7 +33,7 @@ public class DensityTests(Server server) : IClassFixture<Server>
         Assert.Single((await server.GetAsync("/v1/densities")).Json["items"]!.AsArray());
 
         await server.RefusedAsync(await server.PutAsync(Path, Weighed), (HttpStatusCode)428);
-        await server.RefusedAsync(await server.PutAsync(Path, Weighed, ("If-Match", "\"r9-2026.2-d0\"")), HttpStatusCode.PreconditionFailed);
+        await server.RefusedAsync(await server.PutAsync(Path, Weighed, ("If-Match", "\"r9-2026.3-d0\"")), HttpStatusCode.PreconditionFailed);
         var again = (await server.PutAsync(Path, Weighed.Replace("56", "60", StringComparison.Ordinal), ("If-Match", put.Tag!))).Succeeded();
         Assert.Equal(2, (int)again.Json["revision"]!);
         Assert.Equal(236, (double)(await server.GetAsync(Conversion)).Json["result"]!["typical"]!);

@@ -9,7 +9,7 @@ public sealed class ReferenceTests(Server server) : IClassFixture<Server>
     [InlineData("/v1/units", "symbol name dimension factor offset baseUnit definition")]
     [InlineData("/v1/sources", "id title publisher edition provenance confidence note")]
     [InlineData("/v1/ingredients", "id name group forms")]
-    [InlineData("/v1/cuts", "id name species")]
+    [InlineData("/v1/cuts", "id name species class")]
     [InlineData("/v1/formulas", "id revision name kind updatedAt")]
     [InlineData("/v1/formulas/lockside-pork-rub/revisions", "revision name kind createdAt")]
     public async Task A_list_has_items_with_these_members(string path, string members)
@@ -50,6 +50,29 @@ public sealed class ReferenceTests(Server server) : IClassFixture<Server>
 
         Assert.Equal("%", (string)salt["salt"]!["unit"]!);
         Assert.Equal(98.528, (double)salt["salt"]!["typical"]!, 0.01);
+    }
+
+    [Theory]
+    [InlineData("cure-6-25-nitrate-4", "nitrate 4 nitrite 6.25")]
+    [InlineData("sodium-erythorbate", "ascorbate 100")]
+    [InlineData("plant-nitrite-powder", "")]
+    [InlineData("salt", "")]
+    public async Task An_ingredient_tells_what_limited_additives_it_carries(string id, string expected)
+    {
+        var carried = (await server.GetAsync($"/v1/ingredients/{id}")).Succeeded().Json["limitedAdditives"]!.AsArray();
+        Assert.Equal(expected, string.Join(' ', carried.Select(a => $"{a!["additive"]} {a["gramsPer100Grams"]}")));
+    }
+
+    [Fact]
+    public async Task An_ingredient_has_the_weights_of_its_pieces_with_a_source_that_exists()
+    {
+        var garlic = (await server.GetAsync("/v1/ingredients/garlic-raw")).Succeeded().Json["pieceMeasures"]!.AsArray();
+
+        var clove = garlic.Single(m => (string)m!["measure"]! == "clove")!;
+        Assert.Equal("amount measure weight sourceId locator", string.Join(' ', clove.AsObject().Select(m => m.Key)));
+        Assert.Equal((1, 3, "g"), ((double)clove["amount"]!, (double)clove["weight"]!["value"]!, (string)clove["weight"]!["unit"]!));
+        (await server.GetAsync($"/v1/sources/{clove["sourceId"]}")).Succeeded();
+        Assert.Empty((await server.GetAsync("/v1/ingredients/water")).Succeeded().Json["pieceMeasures"]!.AsArray());
     }
 
     [Theory]

@@ -76,13 +76,14 @@ public sealed class BadBodyTests(Server server) : IClassFixture<Server>
     {
         var (method, path, sound, _) = Bodies.ByRoute[route];
         var bytes = Encoding.UTF8.GetBytes(sound);
-        bytes[sound.IndexOf("\"ingredient\":\"", StringComparison.Ordinal) + "\"ingredient\":\"".Length] = 0xFF;
+        var (member, at) = TextIn(sound);
+        bytes[at] = 0xFF;
 
         var answer = await server.SendAsync(method, path, bytes, "application/json");
 
         var error = Assert.Single(await server.RefusedAsync(answer, HttpStatusCode.BadRequest))!;
         Assert.Equal("bad-text", (string)error["code"]!);
-        Assert.EndsWith("/ingredient", (string)error["pointer"]!, StringComparison.Ordinal);
+        Assert.EndsWith("/" + member, (string)error["pointer"]!, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -90,7 +91,7 @@ public sealed class BadBodyTests(Server server) : IClassFixture<Server>
     public async Task Half_a_surrogate_pair_is_refused(string route)
     {
         var body = Bodies.ByRoute[route].Sound;
-        var at = body.IndexOf("\"ingredient\":\"", StringComparison.Ordinal) + "\"ingredient\":\"".Length;
+        var (member, at) = TextIn(body);
 
         foreach (var half in (string[])[@"\ud800", @"\udc00", @"\udc00\ud800"])
         {
@@ -98,7 +99,7 @@ public sealed class BadBodyTests(Server server) : IClassFixture<Server>
             var answer = await server.SendAsync(method, path, body.Insert(at, half));
             var error = Assert.Single(await server.RefusedAsync(answer, HttpStatusCode.BadRequest))!;
             Assert.Equal("bad-text", (string)error["code"]!);
-            Assert.EndsWith("/ingredient", (string)error["pointer"]!, StringComparison.Ordinal);
+            Assert.EndsWith("/" + member, (string)error["pointer"]!, StringComparison.Ordinal);
         }
     }
 
@@ -148,6 +149,14 @@ public sealed class BadBodyTests(Server server) : IClassFixture<Server>
             var body = Bodies.Sheet.Replace("\"count\":4", $"\"count\":{count}", StringComparison.Ordinal);
             await server.RefusedAsync(await server.PostAsync("/v1/batch-sheets", body), HttpStatusCode.BadRequest, "wrong-type", "/pile/0/count");
         }
+    }
+
+    /// <summary>A member of a sound body that holds text, and where the text begins.</summary>
+    private static (string Member, int At) TextIn(string sound)
+    {
+        var member = new[] { "ingredient", "cut", "method" }.First(m => sound.Contains($"\"{m}\":\"", StringComparison.Ordinal));
+        var start = $"\"{member}\":\"";
+        return (member, sound.IndexOf(start, StringComparison.Ordinal) + start.Length);
     }
 
     private async Task RefusedAsync(string route, byte[] body, string code, string pointer)

@@ -75,6 +75,8 @@ public sealed class PathTests(Server server) : IClassFixture<Server>
     [InlineData("GET", "/v1/batch-sheets", "POST")]
     [InlineData("HEAD", "/v1/batch-sheets", null)]
     [InlineData("GET", "/v1/salt-checks", "POST")]
+    [InlineData("GET", "/v1/brines", "POST")]
+    [InlineData("GET", "/v1/cures", "POST")]
     [InlineData("DELETE", "/v1/conversions", "GET, HEAD, POST")]
     [InlineData("POST", "/v1/changes", "GET, HEAD")]
     [InlineData("POST", "/v1/units", "GET, HEAD")]

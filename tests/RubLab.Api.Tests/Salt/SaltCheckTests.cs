@@ -17,7 +17,7 @@ public sealed class SaltCheckTests(Server server) : IClassFixture<Server>
         Assert.Equal("""{"value":8.8,"unit":"g/kg"}""", ledger["saltWeighedPerKgGreen"]!.ToJsonString());
         Assert.NotEmpty(ledger["checks"]!.AsArray());
         Assert.Equal(["salt", "black-pepper"], ledger["entries"]!.AsArray().Select(e => (string)e!["ingredient"]!));
-        Assert.Equal("2026.2", (string)answer["dataVersion"]!);
+        Assert.Equal("2026.3", (string)answer["dataVersion"]!);
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public class BatchSheetTests(Server server) : IClassFixture<Server>
         AssertJson("""{"value":22,"unit":"g/kg"}""", treatment["dose"]);
         AssertJson("""{"value":291,"unit":"g"}""", treatment["onMeat"]);
         AssertJson("""{"value":306,"unit":"g"}""", treatment["toMix"]);
-        Assert.Equal("2026.2", (string)sheet["dataVersion"]!);
+        Assert.Equal("2026.3", (string)sheet["dataVersion"]!);
         Assert.IsType<JsonArray>(sheet["findings"]);
         Assert.IsType<JsonArray>(sheet["cautions"]);
     }

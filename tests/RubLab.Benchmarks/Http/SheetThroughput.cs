@@ -26,7 +26,7 @@ internal static class SheetThroughput
     {
         var folder = Directory.CreateTempSubdirectory("rublab-benchmark");
         byte[] answer = [];
-        await using var host = new WebApplicationFactory<Api.Http.Caller>().WithWebHostBuilder(web => web
+        await using var host = new WebApplicationFactory<Api.Callers.Caller>().WithWebHostBuilder(web => web
             .UseSetting("data", Path.Combine(folder.FullName, "benchmark.db"))
             .ConfigureServices(s => s.AddSingleton<IStartupFilter>(new PrecomputedRoute(() => answer))));
         host.UseKestrel(0);

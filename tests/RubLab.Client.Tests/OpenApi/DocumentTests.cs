@@ -96,11 +96,20 @@ public sealed class DocumentTests(ServedDocument document) : IClassFixture<Serve
     }
 
     [Fact]
-    public void The_key_is_optional_under_v1_and_not_asked_for_elsewhere() => Assert.All(document.Operations, o =>
+    public void A_key_or_a_paired_device_is_optional_under_v1_and_not_asked_for_elsewhere_nor_to_pair() => Assert.All(document.Operations, o =>
     {
         var ways = o.Json["security"]!.AsArray().Select(w => w!.ToJsonString()).ToList();
-        Assert.Equal(o.IsUnderV1 ? ["""{"key":[]}""", "{}"] : [], ways);
+        Assert.Equal(
+            o.IsUnderV1 && o.Id != "createSession" ? ["""{"key":[]}""", """{"device":[]}""", """{"deviceWithoutTls":[]}""", "{}"] : [], ways);
     });
+
+    [Fact]
+    public void Each_way_to_be_let_in_is_described_with_what_carries_it()
+    {
+        var schemes = document.Root["components"]!["securitySchemes"]!.AsObject();
+        Assert.All(schemes, s => Assert.NotEmpty(s.Value!["description"]!.GetValue<string>()));
+        Assert.Equal(["http ", "apiKey cookie __Host-rublab", "apiKey cookie rublab"], schemes.Select(s => $"{s.Value!["type"]} {s.Value["in"]} {s.Value["name"]}".Replace("http  ", "http ", StringComparison.Ordinal)));
+    }
 
     [Fact]
     public void List_parameters_are_numbers_in_their_range_although_they_are_bound_as_text()
@@ -124,6 +133,8 @@ public sealed class DocumentTests(ServedDocument document) : IClassFixture<Serve
     [InlineData("getFormula", "application/json FormulaResponse, application/ld+json RecipeResponse")]
     [InlineData("getFormulaRevision", "application/json FormulaResponse, application/ld+json RecipeResponse")]
     [InlineData("checkSalt", "application/json SaltCheckResponse")]
+    [InlineData("computeBrine", "application/json BrineResponse")]
+    [InlineData("computeCure", "application/json CureResponse")]
     public void Each_representation_has_a_schema_of_its_own(string operationId, string types)
     {
         var content = document.Operations.Single(o => o.Id == operationId).Json["responses"]!["200"]!["content"]!.AsObject();

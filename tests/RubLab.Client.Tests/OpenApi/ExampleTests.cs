@@ -36,7 +36,13 @@ public sealed class ExampleTests(ServedDocument document) : IClassFixture<Served
     [Theory]
     [InlineData("computeBatchSheet")]
     [InlineData("checkSalt")]
+    [InlineData("computeBrine")]
+    [InlineData("computeCure")]
+    [InlineData("computeSaltingTimes")]
     [InlineData("convertMany")]
+    [InlineData("planPurchase")]
+    [InlineData("countPortions")]
+    [InlineData("makeShoppingList")]
     public async Task The_answer_shown_is_what_the_server_answers_to_the_body_shown(string operationId)
     {
         var operation = document.Operations.Single(o => o.Id == operationId);

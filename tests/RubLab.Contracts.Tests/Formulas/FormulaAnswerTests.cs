@@ -30,6 +30,21 @@ public class FormulaAnswerTests
         Assert.Equal(39.4, (double)answer["saltShare"]!["typical"]!);
     }
 
+    [Theory]
+    [InlineData("injection", false)]
+    [InlineData("soak", false)]
+    [InlineData("mop", true)]
+    public void A_liquid_that_dissolves_its_lines_has_no_bulk_density(string kind, bool has)
+    {
+        var answer = Read(
+            $$$"""
+            {"name":"Lock water","kind":"{{{kind}}}","dose":{"value":8,"unit":"%"},"lines":[
+              {"ingredient":"water","form":"liquid","amount":{"value":1,"unit":"kg"} },
+              {"ingredient":"salt","form":"table","amount":{"value":50,"unit":"g"} }] }
+            """);
+        Assert.Equal(has, answer.AsObject().ContainsKey("bulkDensity"));
+    }
+
     [Fact]
     public void Equal_volumes_of_salt_and_pepper_are_72_percent_salt_by_USDAs_spoons()
     {
@@ -78,6 +93,24 @@ public class FormulaAnswerTests
             """);
         Assert.Equal(perKilogram, (double)answer["lines"]![0]!["ratio"]!["typical"]!);
         Assert.Equal(perKilogram + 5, (double)answer["totalRatio"]!["value"]!);
+    }
+
+    [Theory]
+    [InlineData("%-of-liquid", 8, 92)]
+    [InlineData("%-of-water", 7.40740740741, 92.5925925926)]
+    public void The_rest_of_a_liquid_reads_back_without_an_amount_and_with_its_ratio(string unit, double salt, double water)
+    {
+        var answer = Read(
+            $$"""
+            {"name":"Shoulder pump","kind":"injection","dose":{"value":10,"unit":"%"},"lines":[{"ingredient":"water"},
+              {"ingredient":"salt","form":"table","amount":{"value":8,"unit":"{{unit}}"} }]}
+            """);
+        Assert.False(answer["lines"]![0]!.AsObject().ContainsKey("amount"));
+        Assert.Equal($$"""{"value":8,"unit":"{{unit}}"}""", answer["lines"]![1]!["amount"]!.ToJsonString());
+        Assert.Equal(water, (double)answer["lines"]![0]!["ratio"]!["typical"]!);
+        Assert.Equal(salt, (double)answer["lines"]![1]!["ratio"]!["typical"]!);
+        Assert.Equal(water, (double)answer["lines"]![0]!["share"]!["typical"]!);
+        Assert.Equal("""{"value":100,"unit":"g/kg"}""", answer["totalRatio"]!.ToJsonString());
     }
 
     private static JsonNode Read(string json)

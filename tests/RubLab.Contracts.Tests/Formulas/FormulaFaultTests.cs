@@ -21,6 +21,13 @@ public class FormulaFaultTests
           {"ingredient":"paprika","amount":{"value":0.25,"unit":"cup"}}]}
         """;
 
+    private const string InPercent =
+        """
+        {"name":"Shoulder pump","kind":"injection","dose":{"value":10,"unit":"%"},"lines":[
+          {"ingredient":"water"},
+          {"ingredient":"salt","form":"table","amount":{"value":8,"unit":"%-of-liquid"}}]}
+        """;
+
     [Theory]
     [InlineData("- /dose", "/dose dose-required")]
     [InlineData("""/dose/unit = "g" """, "/dose/unit unit-not-allowed")]
@@ -34,8 +41,7 @@ public class FormulaFaultTests
     [InlineData("/dose/value = 1e-300", "/dose/value out-of-range")]
     [InlineData("- /kind", "/kind required")]
     [InlineData("""/kind = "Rub" """, "/kind unknown-word")]
-    [InlineData("""/kind = "injection" """, "/kind kind-not-offered")]
-    [InlineData("""/kind = "soak" """, "/kind kind-not-offered")]
+    [InlineData("""/kind = "injection" & /base = "cooked" """, "/base base-not-allowed")]
     [InlineData("""/base = "raw" """, "/base unknown-word")]
     [InlineData("""/base = "area" """, "/dose/unit unit-not-allowed")]
     [InlineData("""/writtenForIs = "green" """, "/writtenForIs needs-other")]
@@ -72,6 +78,37 @@ public class FormulaFaultTests
     public void A_line_is_refused_where_it_is_wrong(string edits, string expected) => Refused(InParts, edits, expected);
 
     [Theory]
+    [InlineData("- /dose", "/dose dose-required")]
+    [InlineData("""- /dose & /writtenFor = {"value":6,"unit":"kg"}""", "/dose dose-required")]
+    [InlineData("""/lines/0/amount = {"value":92,"unit":"%-of-liquid"}""", "/lines no-rest; /lines rest-missing")]
+    [InlineData("""/lines/0/amount = {"value":90,"unit":"%-of-liquid"}""", "/lines rest-missing")]
+    [InlineData("- /lines/1/amount", "/lines/1/amount required; /lines/0/amount required")]
+    [InlineData("""/lines/2 = {"ingredient":"sugar-brown"}""", "/lines/2/amount rest-twice")]
+    [InlineData("/lines/1/amount/value = 100", "/lines no-rest")]
+    [InlineData("/lines/1/amount/value = 101", "/lines/1/amount/value out-of-range")]
+    [InlineData("/lines/1/amount/value = -1", "/lines/1/amount/value out-of-range")]
+    [InlineData("""/lines/2 = {"ingredient":"sugar-brown","amount":{"value":92,"unit":"%-of-liquid"}}""", "/lines no-rest")]
+    [InlineData("""/lines/2 = {"ingredient":"sugar-brown","amount":{"value":2,"unit":"%-of-water"}}""", "/lines/2/amount/unit mixed-authoring")]
+    [InlineData("""/lines/2 = {"ingredient":"sugar-brown","amount":{"value":2,"unit":"g"}}""", "/lines/2/amount/unit mixed-authoring")]
+    [InlineData("""/kind = "rub" """, "/lines/0/amount required; /lines/1/amount/unit unit-not-allowed")]
+    [InlineData("""/kind = "dry-brine" """, "/lines/0/amount required; /lines/1/amount/unit unit-not-allowed")]
+    [InlineData("""/base = "area" & /dose = {"value":2,"unit":"g/100cm2"}""", "/base base-not-allowed")]
+    [InlineData("/dose/value = 1001", "/dose/value out-of-range")]
+    [InlineData("""/kind = "soak" & /dose/value = 20001""", "/dose/value out-of-range")]
+    public void A_liquid_in_percent_is_refused_where_it_is_wrong(string edits, string expected) => Refused(
+        InPercent, edits, string.Join("; ", expected.Split("; ").Order(StringComparer.Ordinal)));
+
+    [Theory]
+    [InlineData("/lines/1/amount/value = 99.9")]
+    [InlineData("""/lines/1/amount = {"value":250,"unit":"%-of-water"}""")]
+    [InlineData("/lines/1/amount/value = 0")]
+    [InlineData("""/kind = "soak" & /dose = {"value":300,"unit":"%"}""")]
+    [InlineData("""/kind = "mop" """)]
+    [InlineData("""/kind = "sauce" & /base = "portion" """)]
+    [InlineData("""/kind = "soak" & - /dose & /lines = [{"ingredient":"water","amount":{"value":2000,"unit":"g/kg"}}]""")]
+    public void A_liquid_that_leaves_a_rest_is_taken(string edits) => Assert.Empty(FaultsOf(Document.Of(InPercent).Edit(edits).Json));
+
+    [Theory]
     [InlineData("- /writtenFor & - /writtenForIs", "/writtenFor written-for-required")]
     [InlineData("- /writtenFor", "/writtenFor written-for-required; /writtenForIs needs-other")]
     [InlineData("/writtenFor/value = 0", "/writtenFor/value out-of-range")]
@@ -86,7 +123,6 @@ public class FormulaFaultTests
     [InlineData("/dose/value = 1000")]
     [InlineData("""/dose = {"value":2.2,"unit":"%"}""")]
     [InlineData("""/dose = {"value":22000,"unit":"ppm"}""")]
-    [InlineData("/lines/0/nitriteFraction = 0.0625")]
     public void What_is_in_range_is_taken(string edits) => Assert.Empty(FaultsOf(Document.Of(InParts).Edit(edits).Json));
 
     [Fact]
@@ -100,18 +136,20 @@ public class FormulaFaultTests
     }
 
     [Theory]
-    [InlineData("cure-6-25")]
-    [InlineData("sodium-nitrite")]
-    public void A_cure_is_refused_while_its_load_is_not_checked(string cure) =>
-        Refused(InParts, $$"""/lines/0 = {"ingredient":"{{cure}}","amount":{"value":1,"unit":"parts-by-mass"} }""", "/lines/0/ingredient cure-not-offered");
-
-    [Theory]
-    [InlineData("injection")]
-    [InlineData("soak")]
-    public void A_kind_not_offered_is_refused_on_a_sheet_at_its_place(string kind) =>
-        Assert.Equal(
-            ["/treatments/0/formula/kind kind-not-offered"],
-            Document.FirstSheet().Set("/treatments/0/formula/kind", kind).SheetFaults());
+    [InlineData("cure-6-25", "", "")]
+    [InlineData("cure-6-25", ",\"nitriteFraction\":0.06", "")]
+    [InlineData("sodium-nitrite", "", "")]
+    [InlineData("curing-salt", ",\"nitriteFraction\":0.0625,\"nitrateFraction\":0.04", "")]
+    [InlineData("curing-salt", "", "/lines/0/nitriteFraction cure-content-unknown")]
+    [InlineData("curing-salt", ",\"nitriteFraction\":0", "/lines/0/nitriteFraction out-of-range")]
+    [InlineData("curing-salt", ",\"nitriteFraction\":1.2", "/lines/0/nitriteFraction out-of-range")]
+    [InlineData("curing-salt", ",\"nitriteFraction\":0.6,\"nitrateFraction\":0.6", "/lines/0/nitrateFraction cure-over-whole")]
+    [InlineData("plant-nitrite-powder", "", "/lines/0/nitriteFraction cure-content-unknown")]
+    [InlineData("salt", ",\"nitriteFraction\":0.0625", "/lines/0/nitriteFraction not-a-cure")]
+    [InlineData("black-pepper", ",\"nitrateFraction\":0.0625", "/lines/0/nitrateFraction not-a-cure")]
+    public void A_cure_says_what_it_holds_and_nothing_else_is_one(string ingredient, string members, string expected) => Assert.Equal(
+        expected.Length == 0 ? [] : [expected],
+        FaultsOf(Document.Of(InParts).Edit($$"""/lines/0 = {"ingredient":"{{ingredient}}","amount":{"value":1,"unit":"parts-by-mass"}{{members}} }""").Json));
 
     [Fact]
     public void A_hundred_lines_are_a_formula_and_a_hundred_and_one_are_not()

@@ -24,7 +24,7 @@ public class ConversionTests
             ("usda-sr28", "02030", "high", "reference"),
             ((string)density["sourceId"]!, (string)density["locator"]!, (string)density["confidence"]!, (string)density["origin"]!));
         Assert.Empty(answer["findings"]!.AsArray());
-        Assert.Equal("2026.2", (string)answer["dataVersion"]!);
+        Assert.Equal("2026.3", (string)answer["dataVersion"]!);
     }
 
     [Theory]

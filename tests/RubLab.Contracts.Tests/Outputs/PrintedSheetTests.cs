@@ -31,6 +31,19 @@ public class PrintedSheetTests
     }
 
     [Theory]
+    [InlineData("rub", "291 g of it goes on the meat", "On each piece")]
+    [InlineData("injection", "291 g of it goes into the meat", "Into each piece")]
+    [InlineData("soak", "291 g of it goes around the meat", null)]
+    public void Where_it_goes_is_said_by_its_kind(string kind, string mixed, string? pieces)
+    {
+        var first = Sheets.First();
+        var page = Print(first with { Treatments = [first.Treatments[0] with { Kind = kind }] });
+        Assert.Contains(page.Descendants("p"), p => p.Value.Contains(mixed, StringComparison.Ordinal));
+        Assert.Equal(pieces, page.Descendants("caption").Select(c => c.Value).SingleOrDefault(c => c.EndsWith("each piece", StringComparison.Ordinal)));
+        Assert.Equal(pieces is null, page.Root!.Value.Contains("lie in it together", StringComparison.Ordinal));
+    }
+
+    [Theory]
     [InlineData("g", 1, "1 gram of")]
     [InlineData("kg", 0.5, "0.5 kilograms of")]
     [InlineData("oz", 2.5, "2.5 ounces of")]

@@ -26,6 +26,20 @@ public class RecipeTests
           {"ingredient":"paprika","amount":{"value":0.25,"unit":"cup"}}]}
         """;
 
+    private const string Liquid = """
+        {"name":"Pump","kind":"injection","dose":{"value":100,"unit":"g/kg"},"lines":[
+          {"ingredient":"water"},{"ingredient":"salt","form":"table","amount":{"value":8,"unit":"%-of-liquid"}}]}
+        """;
+
+    [Fact]
+    public void The_line_that_makes_up_a_liquid_says_so()
+    {
+        var lines = Recipe(Liquid)["recipeIngredient"]!.AsArray().Select(line => (string)line!).ToList();
+        Assert.StartsWith("92 g ", lines[0], StringComparison.Ordinal);
+        Assert.EndsWith("(as authored: the rest)", lines[0], StringComparison.Ordinal);
+        Assert.EndsWith("(as authored: 8 % of liquid)", lines[1], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(Parts)]
     [InlineData(Card)]

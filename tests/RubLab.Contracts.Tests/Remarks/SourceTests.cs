@@ -79,8 +79,8 @@ public class SourceTests
         Assert.DoesNotContain("cure-is-not-salt", ids);
         Assert.DoesNotContain("temperature-ground", ids);
         Assert.Contains("liquid-once", Ids(Document.FirstSheet().Edit("""/treatments/0/formula/kind = "mop" """)));
-        Assert.Contains("cure-is-not-salt", Ids(Document.FirstSheet().Edit("/treatments/0/formula/lines/0/nitriteFraction = 0.0625")));
-        Assert.DoesNotContain("cure-is-not-salt", Ids(Document.FirstSheet().Edit("/treatments/0/formula/lines/0/nitriteFraction = 0")));
+        Assert.Contains("cure-is-not-salt", Ids(Document.FirstSheet().Edit(
+            """/treatments/0/formula/lines/2 = {"ingredient":"cure-6-25","amount":{"value":0.2,"unit":"parts-by-mass"}} & /treatments/0/formula/dose/value = 10 & /pile/0/product = "other" & /pile/1/product = "other" """)));
         Assert.Contains(
             "allergens-read-your-label",
             Ids(Document.FirstSheet().Edit("""/treatments/0/formula/lines/1 = {"ingredient":"worcestershire","amount":{"value":1,"unit":"parts-by-mass"}}""")));

@@ -21,7 +21,7 @@ public class SaltCheckTests
             "- /weighingStep & - /overage & - /pieces & - /pile/0/count & - /pile/0/weightEach").Set("/pile", new JsonArray(JsonNode.Parse(
             """{"id":"shoulders","cut":"pork-shoulder","weightIs":"purchase","trimLoss":{"value":8,"unit":"%"}}"""))).SaltCheckAnswer();
         Assert.Equal(ledger.ToJsonString(), check["ledger"]!.ToJsonString());
-        Assert.Equal("2026.2", (string)check["dataVersion"]!);
+        Assert.Equal("2026.3", (string)check["dataVersion"]!);
     }
 
     [Fact]

@@ -53,8 +53,8 @@ public class BaseTests
     public void A_dose_per_cooked_weight_is_less_per_green_by_the_yield()
     {
         const string edits = """/treatments/0/formula/base = "cooked" """;
-        // The default yield of pork shoulder is 69.5 %.
-        Assert.Equal(13.248 * 0.695 * 22, OnMeat(Post(edits)), 0.0006);
+        // The meat of pork shoulder is left at 69.5 % by default, and its 15 % of bone whole.
+        Assert.Equal(13.248 * (0.15 + (0.85 * 0.695)) * 22, OnMeat(Post(edits)), 0.0006);
         var own = Post(edits + """ & /pile/0/cookYield = {"value":50,"unit":"%"}""");
         Assert.Equal(13.248 * 0.5 * 22, OnMeat(own), 0.0006);
         Assert.Equal("cooked", (string)own["treatments"]![0]!["base"]!);
@@ -64,12 +64,12 @@ public class BaseTests
     [Fact]
     public void A_dose_per_portion_counts_whole_portions_of_cooked_meat_without_bone()
     {
-        // 13.248 kg green at 70 % without 10 % of bone is 8.34624 kg: 49 portions of 170 g.
+        // Of 13.248 kg green 70 % are left, and 10 % are bone: 7.9488 kg are 46 portions of 170 g.
         var sheet = Post(
             """
             /treatments/0/formula/base = "portion" & /pile/0/cookYield = {"value":70,"unit":"%"} & /pile/0/bone = {"value":10,"unit":"%"}
             """.Trim());
-        Assert.Equal(49 * 0.170 * 22, OnMeat(sheet), 0.0006);
+        Assert.Equal(46 * 0.170 * 22, OnMeat(sheet), 0.0006);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 
 namespace RubLab.Contracts.Tests.Scaling;
@@ -17,6 +18,41 @@ public class ScalesAndBowlsTests
         Assert.Equal(183.6m, (decimal)treatment["lines"]![1]!["toMix"]!["value"]!);
         Assert.Equal(306.0m, (decimal)treatment["toMix"]!["value"]!);
         Assert.Equal(291.5m, (decimal)treatment["onMeat"]!["value"]!);
+    }
+
+    [Fact]
+    public void Without_an_overage_the_lines_come_to_no_less_than_the_pieces_take()
+    {
+        // 582.912 g: pieces of 145.728 g on tenths, 582.9 g of them; 233.1648 g of salt and 349.7472 g of pepper on steps of 2 g are 234 and 350.
+        // At 43.9 g/kg they are 232 and 348, 580 g, for pieces that take 581.6: the pepper, cut down most, gets a step.
+        Assert.Equal((582.9m, 584m, "234 350"), Mixed(44));
+        Assert.Equal((581.6m, 582m, "232 350"), Mixed(43.9));
+
+        static (decimal OnMeat, decimal ToMix, string Lines) Mixed(double dose)
+        {
+            var treatment = Sheet(TwoScales + " & - /overage & /treatments/0/dose = {\"value\":" + dose.ToString(CultureInfo.InvariantCulture) + ",\"unit\":\"g/kg\"}")["treatments"]![0]!;
+            return ((decimal)treatment["onMeat"]!["value"]!, (decimal)treatment["toMix"]!["value"]!, string.Join(' ', treatment["lines"]!.AsArray().Select(l => l!["toMix"]!["value"]!.ToJsonString())));
+        }
+    }
+
+    [Fact]
+    public void A_premix_is_told_in_whole_steps_with_the_error_it_leaves()
+    {
+        // 13.248 kg at 22 g/kg and 5 %: with cayenne at a hundredth of the mix, 3.06 g of it on whole grams.
+        var finding = Sheet("""/treatments/0/formula/lines/0/amount/value = 99 & /treatments/0/formula/lines/1 = {"ingredient":"cayenne-red-pepper","amount":{"value":1,"unit":"parts-by-mass"}}""")["findings"]!
+            .AsArray().Single(f => (string)f!["code"]! == "premix")!["parameters"]!;
+
+        Assert.Equal(("20 g", "1980 g", "306 g"), ((string)finding["premixIngredient"]!, (string)finding["premixCarrier"]!, (string)finding["premixAmount"]!));
+        Assert.InRange((double)finding["error"]!, -0.1, 0.1);
+        Assert.InRange((double)finding["carrierError"]!, -0.2, 0.2);
+    }
+
+    [Fact]
+    public void A_coat_uneven_by_dose_factors_is_told_as_such()
+    {
+        var codes = Codes(Sheet("""/pile/0/cut = "beef-brisket" & - /pile/0/count & - /pile/0/weightEach & /pile/0/pieces = [{"weight":{"value":5,"unit":"kg"}},{"weight":{"value":5,"unit":"kg"},"doseFactor":0.5}]"""));
+        Assert.Contains("coverage-by-factor", codes);
+        Assert.DoesNotContain("coverage-spread", codes);
     }
 
     [Fact]
@@ -107,6 +143,9 @@ public class ScalesAndBowlsTests
     [InlineData("""/cookerTemperature = {"value":5000,"unit":"F"}""", "/cookerTemperature/value out-of-range")]
     [InlineData("""/pile/1/pieces/0/thickness = {"value":0,"unit":"mm"}""", "/pile/1/pieces/0/thickness/value out-of-range")]
     [InlineData("""/pile/1/pieces/0/thickness = {"value":3,"unit":"g"}""", "/pile/1/pieces/0/thickness/unit unit-not-allowed")]
+    [InlineData("""/pile/0/cut = "beef-brisket" & /pile/0/sliceThickness = {"value":33,"unit":"cm"}""", "/pile/0/sliceThickness slice-too-thick")]
+    [InlineData("""/pile/0/cut = "beef-brisket" & /pile/0/sliceThickness = {"value":32,"unit":"cm"}""", "")]
+    [InlineData("""/pile/1/sliceThickness = {"value":40,"unit":"cm"} & /pile/0/sliceThickness = {"value":0,"unit":"mm"}""", "/pile/0/sliceThickness/value out-of-range; /pile/1/sliceThickness slice-too-thick")]
     [InlineData("""/pile/0/sodiumPer100g = {"value":60,"unit":"g"}""", "/pile/0/sodiumPer100g/value out-of-range")]
     public void What_cannot_be_is_refused(string edits, string expected) => Assert.Equal(
         expected, string.Join("; ", Document.FirstSheet().Edit(edits).SheetFaults().Order(StringComparer.Ordinal)));

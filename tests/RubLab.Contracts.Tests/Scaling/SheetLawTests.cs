@@ -130,7 +130,9 @@ public class SheetLawTests
     {
         // Legs: 310 g and 298 g at 22 g/kg are 6.8 g and 6.6 g: 7 g and 6 g in whole grams, a step being 16.7 % of 6 g.
         var sheet = Document.FirstSheet().Edit("""/treatments/0/on = ["legs"]""").SheetAnswer();
-        var finding = Assert.Single(sheet["findings"]!.AsArray(), f => (string)f!["code"]! == "scale-too-coarse" && (string)f["parameters"]!["amount"]! == "6 g")!;
+        var finding = Assert.Single(
+            sheet["findings"]!.AsArray(), f => (string)f!["code"]! == "scale-too-coarse" && (string)f["parameters"]!["what"]! == "Lockside pork rub")!;
+        Assert.Equal("6 g", (string)finding["parameters"]!["amount"]!);
         Assert.Equal("/treatments/0", (string)finding["pointer"]!);
         Assert.Equal(16.7, (double)finding["parameters"]!["percent"]!);
         Assert.Equal("0.3 g", (string)finding["parameters"]!["suggestedStep"]!);

@@ -35,6 +35,9 @@ public sealed class CatalogueFaultTests
     [InlineData("ingredients.csv", "7.19,,true", "7.19,,yes", "ingredients.csv line 9: generic_compound is neither true nor false.")]
     [InlineData("measures.csv", "salt,table,3,1,cup,", "salt,table,3,1,bucket,", "measures.csv line 6: unit is not a unit of volume.")]
     [InlineData("measures.csv", "salt,table,3,1,cup,", "salt,table,3,1,lb,", "measures.csv line 6: unit is not a unit of volume.")]
+    [InlineData("piece-measures.csv", "garlic-raw,3,1,clove,3,", "garlic-raw,3,1,clove,0,", "piece-measures.csv line 45: weight_g is not above zero.")]
+    [InlineData("piece-measures.csv", "garlic-raw,3,1,clove,3,", "garlic-raw,3,0,clove,3,", "piece-measures.csv line 45: amount is not above zero.")]
+    [InlineData("piece-measures.csv", "garlic-raw,3,1,clove,3,", "garlic-raw,3,1,,3,", "piece-measures.csv line 45: measure is blank.")]
     [InlineData("forms.csv", "salt,table,\"Table, granulated\",true,2,", "salt,table,\"Table, granulated\",true,9,", "forms.csv line 4: measure_sequence names no measure of this form.")]
     [InlineData("forms.csv", "black-pepper,whole,Whole,false,3,", "black-pepper,whole,Whole,false,2,", "forms.csv line 18: measure_sequence names no measure of this form.")]
     [InlineData("forms.csv", "black-pepper,whole,Whole,false,3,", "black-pepper,whole,Whole,true,3,", "ingredients.csv line 5: ingredient_id black-pepper must have exactly one default form.")]
@@ -47,6 +50,11 @@ public sealed class CatalogueFaultTests
     [InlineData("cut-shapes.csv", "beef-brisket,brick,6.667,4.167,45,60,", "beef-brisket,brick,6.667,4.167,65,60,", "cut-shapes.csv line 2: thickness Not a band: 65, 60, 80..")]
     [InlineData("reference-amounts.csv", "\nmeat-cooked,", "\nmeat-done,", "reference-amounts.csv has no meat-cooked.")]
     [InlineData("added-solution.csv", "chicken-breast-skinless,173,", "chicken-breast-skinless,,", "added-solution.csv line 2: sodium_mg_per_100g is blank.")]
+    [InlineData("cooking-yields.csv", "pork-leg,roasted,true,65.0,65.0,65.0,edible-portion,usda-sr28-derived,yield-spread-estimate,", "pork-leg,roasted,true,65.0,65.0,65.0,edible-portion,usda-sr28-derived,,", "cooking-yields.csv line 25: width_source_id is blank, and the yield has no width of its own.")]
+    [InlineData("cooking-yields.csv", "pork-leg,roasted,true,65.0,65.0,65.0,edible-portion,usda-sr28-derived,yield-spread-estimate,", "pork-leg,roasted,true,65.0,65.0,65.0,edible-portion,usda-sr28-derived,memory,", "cooking-yields.csv line 25: width_source_id names no estimate of a yield's width.")]
+    [InlineData("cooking-yields.csv", "pork-leg,roasted,true,65.0,65.0,65.0,edible-portion,", "pork-leg,roasted,true,65.0,65.0,65.0,purchase,", "cooking-yields.csv line 25: basis is not a basis.")]
+    [InlineData("cooking-yields.csv", "pork-leg,roasted,true,65.0,65.0,65.0,edible-portion,", "pork-leg,roasted,true,65.0,65.0,65.0,,", "cooking-yields.csv line 25: basis is blank.")]
+    [InlineData("constants.csv", "cook-yield-spread-points,", "cook-yield-spread,", "constants.csv has no cook-yield-spread-points.")]
     [InlineData("sieves.csv", "us_mesh,opening_um", "us_mesh,opening", "sieves.csv has no column opening_um.")]
     public void A_wrong_cell_is_named_by_file_line_and_column(string file, string was, string becomes, string fault) =>
         Assert.Equal(fault, FaultOf(Reading.With(file, was, becomes)));

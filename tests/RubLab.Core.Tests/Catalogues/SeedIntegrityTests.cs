@@ -1,5 +1,8 @@
-using RubLab.Core.Ingredients;
 using System.Globalization;
+using RubLab.Core.Ingredients;
+using RubLab.Core.Meat;
+using RubLab.Core.Sources;
+using RubLab.Core.Yields;
 
 namespace RubLab.Core.Tests.Catalogues;
 
@@ -20,7 +23,7 @@ public sealed class SeedIntegrityTests
 
         Assert.Equal(
             SeedFilesOnDisk.Column("sources.csv", "source_id").Order(StringComparer.Ordinal),
-            used.Append(OwnDensity.SourceId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+            used.Append(OwnDensity.SourceId).Append(OwnYield.SourceId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -65,11 +68,53 @@ public sealed class SeedIntegrityTests
     });
 
     [Fact]
+    public void No_cooking_yield_is_known_to_the_last_digit_and_one_of_a_single_pair_names_the_estimate_of_its_width() => Assert.All(
+        Seed.Catalogue.Cuts.SelectMany(c => c.CookYields),
+        yield =>
+        {
+            Assert.False(yield.Percent.IsExact);
+            Assert.True(yield.WidthCitation is null || (yield.WidthCitation.SourceId, yield.WidthCitation.Confidence) == ("yield-spread-estimate", Confidence.Low));
+            Assert.True(yield.WidthCitation is null || yield.Percent.High - yield.Percent.Low >= 10.4 - 1e-9);
+        });
+
+    [Fact]
+    public void A_yield_printed_as_one_figure_takes_its_width_from_the_estimate() => Assert.All(
+        SeedFilesOnDisk.Tables["cooking-yields.csv"].Where(row => row["yield_low_percent"] == row["yield_high_percent"]),
+        row =>
+        {
+            var printed = double.Parse(row["yield_typical_percent"], CultureInfo.InvariantCulture);
+            var read = Given.Cut(row["cut_id"]).CookYields.Single(y => y.Method == row["method"]).Percent;
+
+            Assert.Equal((printed - 5.2, printed, printed + 5.2), (read.Low, read.Typical, read.High));
+        });
+
+    // The estimate's own reasoning: between cuts of a species cooked one way, the first pair of every row, pooled.
+    [Fact]
+    public void The_estimate_of_a_yield_s_width_is_the_spread_between_cuts_it_says_it_is()
+    {
+        var groups = SeedFilesOnDisk.Tables["cooking-yields.csv"]
+            .Where(row => row["source_id"] == "usda-sr28-derived")
+            .Select(row => (
+                Group: $"{Given.Cut(row["cut_id"]).Species} {row["method"]}", Pair: row["locator"].Split(';')[0],
+                Typical: double.Parse(row["yield_typical_percent"], CultureInfo.InvariantCulture)))
+            .GroupBy(r => (r.Group, r.Pair), (key, rows) => (key.Group, rows.Last().Typical))
+            .GroupBy(r => r.Group, r => r.Typical)
+            .Select(g => g.ToList())
+            .Where(g => g.Count > 1)
+            .ToList();
+        var squares = groups.Sum(g => g.Sum(y => (y - g.Average()) * (y - g.Average())));
+
+        Assert.Equal((6, 31), (groups.Count, groups.Sum(g => g.Count)));
+        Assert.Equal(5.2, Math.Sqrt(squares / groups.Sum(g => g.Count - 1)), 0.05);
+        Assert.Equal(5.2, Seed.Catalogue.Constants.CookYieldSpread.Band.Typical);
+    }
+
+    [Fact]
     public void The_edition_is_as_full_as_it_is_said_to_be()
     {
         var ofUsda = SeedFilesOnDisk.Tables["ingredients.csv"].Where(row => row["source_id"] == "usda-sr28").ToList();
 
-        Assert.Equal("2026.2", Seed.Catalogue.Version.Trim());
+        Assert.Equal("2026.3", Seed.Catalogue.Version.Trim());
         Assert.InRange(ofUsda.Count, 138, int.MaxValue);
         Assert.All(ofUsda, row => Assert.Matches("[0-9]{5}", row["locator"]));
         Assert.InRange(Seed.Catalogue.Cuts.Count, 30, int.MaxValue);
@@ -98,6 +143,10 @@ public sealed class SeedIntegrityTests
     [Fact]
     public void A_cut_is_compared_with_products_that_have_a_range() => Assert.Empty(
         Seed.Catalogue.Cuts.SelectMany(c => c.SaltProducts).Except(Seed.Catalogue.SaltRanges.Select(r => r.AppliesTo)));
+
+    [Fact]
+    public void What_is_made_of_ground_meat_is_a_product_of_the_reference_data() => Assert.Subset(
+        Seed.Catalogue.Products.ToHashSet(StringComparer.Ordinal), GroundProducts.Ids.ToHashSet(StringComparer.Ordinal));
 
     [Fact]
     public void A_salt_range_has_a_bound_and_its_bounds_in_order() => Assert.All(Seed.Catalogue.SaltRanges, range =>

@@ -26,13 +26,17 @@ public sealed class ExampleFormulaTests
 
         Assert.Equal(ratios.DoseGramsPerKilogram, ratios.Lines.Sum(l => l.RatioGramsPerKilogram.Typical), 1e-9);
         Assert.Equal(1, ratios.Lines.Sum(l => l.Share.Typical), 1e-9);
-        Assert.InRange(ratios.DoseGramsPerKilogram, 0.1, 500);
+        Assert.InRange(ratios.DoseGramsPerKilogram, 0.1, formula!.Kind == FormulaKind.Soak ? 5000 : 500);
         Assert.InRange(ratios.SaltSharePercent.Typical, 0, 100);
     }
 
     [Fact]
+    public void There_is_an_example_of_every_kind() => Assert.Equal(
+        Enum.GetValues<FormulaKind>(), Files.Select(file => DraftOf(file).Kind!.Value).Distinct().Order());
+
+    [Fact]
     public void Names_are_the_examples_own() =>
-        Assert.Equal(17, Files.Select(file => DraftOf(file).Name).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(20, Files.Select(file => DraftOf(file).Name).Distinct(StringComparer.Ordinal).Count());
 
     private static FormulaDraft DraftOf(string name)
     {
@@ -55,9 +59,11 @@ public sealed class ExampleFormulaTests
 
     private static FormulaLineDraft LineOf(JsonElement line)
     {
-        var amount = Amount(line, "amount")!.Value;
         var form = line.TryGetProperty("form", out var named) ? named.GetString() : null;
-        return Given.Line(line.GetProperty("ingredient").GetString()!, form, amount.Value, amount.Unit.Symbol);
+        var ingredient = line.GetProperty("ingredient").GetString()!;
+        return Amount(line, "amount") is { } amount
+            ? Given.Line(ingredient, form, amount.Value, amount.Unit.Symbol)
+            : Given.Line(ingredient, form, 1, "g") with { Amount = null, Unit = null, IsAmountLeftOut = true };
     }
 
     private static (double Value, Unit Unit)? Amount(JsonElement of, string member) => of.TryGetProperty(member, out var amount)

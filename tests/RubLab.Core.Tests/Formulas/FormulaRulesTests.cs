@@ -29,7 +29,7 @@ public sealed class FormulaRulesTests
     public void A_cure_keeps_its_nitrite_and_nitrate_and_assumes_none()
     {
         var formula = Given.Draft(
-            Given.Line("salt", "table", 1, "%") with { NitriteFraction = 0.0625, NitrateFraction = 0.04 },
+            Given.Line("curing-salt", null, 1, "%") with { NitriteFraction = 0.0625, NitrateFraction = 0.04 },
             Given.Line("paprika", "ground", 1, "%")).Sound();
 
         Assert.Equal(0.0625, formula.Lines[0].NitriteFraction);

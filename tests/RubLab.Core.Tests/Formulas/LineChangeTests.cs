@@ -79,6 +79,33 @@ public sealed class LineChangeTests
         Assert.NotNull(LineChange.WithAmount(rub, 0, 5, HoldOnChange.Dose, Seed.Catalogue));
     }
 
+    [Theory]
+    [InlineData("g/kg")]
+    [InlineData("parts-by-mass")]
+    [InlineData("parts-by-volume")]
+    [InlineData("g")]
+    public void A_mix_of_nothing_is_no_mix_whatever_is_held(string unit)
+    {
+        var rub = Given.Draft(Given.Line("salt", "table", 3, unit), Given.Line("black-pepper", "ground", 0, unit)).Dosed(20).Sound();
+
+        Assert.All(Enum.GetValues<HoldOnChange>(), hold =>
+        {
+            Assert.Throws<ArgumentException>(() => LineChange.WithAmount(rub, 0, 0, hold, Seed.Catalogue));
+            Assert.NotNull(LineChange.WithAmount(rub, 1, 0, hold, Seed.Catalogue));
+        });
+    }
+
+    [Theory]
+    [InlineData(-0.1)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void An_amount_is_finite_and_not_negative(double amount)
+    {
+        var rub = Given.Draft(Given.Line("salt", "table", 3, "g/kg")).Sound();
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => LineChange.WithAmount(rub, 0, amount, HoldOnChange.Dose, Seed.Catalogue));
+    }
+
     [Fact]
     public void A_form_nobody_weighed_cannot_take_over_a_volume()
     {

@@ -83,8 +83,8 @@ public sealed class BulkDensityTests
         form => Assert.True(form.Density!.Citation.Confidence >= Confidence.Low));
 
     private const string OneIngredient =
-        "ingredient_id,name,group,sodium_mg_per_100g,salt_low_g_per_100g,salt_typical_g_per_100g,salt_high_g_per_100g,salt_method,water_g_per_100g,sugars_g_per_100g,allergens,generic_compound,source_id,locator,sodium_nitrite_g_per_100g,sodium_nitrate_g_per_100g\n"
-        + "water,Water,liquid,0,0,0,0,natural-sodium,100,0,,false,usda-sr28,x,,\n";
+        "ingredient_id,name,group,sodium_mg_per_100g,salt_low_g_per_100g,salt_typical_g_per_100g,salt_high_g_per_100g,salt_method,water_g_per_100g,sugars_g_per_100g,allergens,generic_compound,source_id,locator,fat_g_per_100g,salt_confidence,sodium_nitrite_g_per_100g,sodium_nitrate_g_per_100g\n"
+        + "water,Water,liquid,0,0,0,0,natural-sodium,100,0,,false,usda-sr28,x,,high,,\n";
 
     private static string OneForm(string cells) =>
         "ingredient_id,form_id,name,is_default,measure_sequence,density_low_g_per_ml,density_typical_g_per_ml,density_high_g_per_ml,band_from,size_low_um,size_high_um,source_id,locator,confidence,tapped_g_per_ml\n"

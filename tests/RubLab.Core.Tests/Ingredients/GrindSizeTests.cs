@@ -50,12 +50,12 @@ public sealed class GrindSizeTests
     [Fact]
     public void Between_two_forms_the_density_goes_with_the_logarithm_of_the_size()
     {
-        // Middles of 100 and 1600 um: 400 um stands half way between them in the logarithm.
+        // From 200 to 800 um: 400 um stands half way between them in the logarithm, and so does each end of the band.
         var choice = GrindSize.Choose(Pepper(Sized("fine", 0.4, 50, 200, Confidence.High), Sized("coarse", 0.6, 800, 3200, Confidence.Low)), 400)!;
 
         Assert.Equal(0.5, choice.Density!.GramsPerMillilitre.Typical, 1e-12);
-        Assert.Equal(0.4 * 0.9, choice.Density.GramsPerMillilitre.Low, 1e-12);
-        Assert.Equal(0.6 * 1.1, choice.Density.GramsPerMillilitre.High, 1e-12);
+        Assert.Equal(0.5 * 0.9, choice.Density.GramsPerMillilitre.Low, 1e-12);
+        Assert.Equal(0.5 * 1.1, choice.Density.GramsPerMillilitre.High, 1e-12);
         Assert.Equal(Confidence.Low, choice.Density.Citation.Confidence);
         Assert.Equal("grind", choice.Density.WidenedBy);
     }
@@ -72,6 +72,62 @@ public sealed class GrindSizeTests
             Assert.InRange(first, Math.Min(fine, coarse), Math.Max(fine, coarse));
             Assert.True((second - first) * (coarse - fine) >= -1e-12);
         });
+
+    [Fact]
+    public void The_density_does_not_jump_where_a_form_s_sizes_end() =>
+        Law.Holds(Gen.Select(Gen.Double[0.2, 1.2], Gen.Double[0.2, 1.2], Gen.Double[50, 300], Gen.Double[400, 900], Gen.Bool), 5_000, c =>
+        {
+            var (fine, coarse, end, start, coarseFirst) = c;
+            var (below, above) = (Sized("fine", fine, 20, end, Confidence.High), Sized("coarse", coarse, start, 3000, Confidence.High));
+            var pepper = coarseFirst ? Pepper(above, below) : Pepper(below, above);
+
+            Meets(end, end * (1 + 1e-10));
+            Meets(start, start * (1 - 1e-10));
+
+            void Meets(double inside, double outside)
+            {
+                var (held, next) = (GrindSize.Choose(pepper, inside)!.Density!, GrindSize.Choose(pepper, outside)!.Density!);
+                Assert.NotEqual("grind", held.WidenedBy);
+                Assert.Equal("grind", next.WidenedBy);
+                Assert.Equal(held.GramsPerMillilitre.Low, next.GramsPerMillilitre.Low, 1e-9);
+                Assert.Equal(held.GramsPerMillilitre.Typical, next.GramsPerMillilitre.Typical, 1e-9);
+                Assert.Equal(held.GramsPerMillilitre.High, next.GramsPerMillilitre.High, 1e-9);
+            }
+        });
+
+    [Fact]
+    public void No_shipped_ingredient_jumps_where_a_form_gives_way_to_a_gap() => Assert.All(
+        Seed.Catalogue.Ingredients.SelectMany(i => i.Forms
+            .Where(f => f is { Density: not null, SizeLowMicrometres: not null, SizeHighMicrometres: not null })
+            .SelectMany(f => new[] { (i, f.SizeLowMicrometres!.Value, 1 - 1e-10), (i, f.SizeHighMicrometres!.Value, 1 + 1e-10) })),
+        edge =>
+        {
+            var (ingredient, size, beyond) = edge;
+            var held = GrindSize.Choose(ingredient, size)!.Density!;
+
+            // Where the next form begins at once, or holds the size too, the rule itself says to step.
+            if (GrindSize.Choose(ingredient, size * beyond)?.Density is { WidenedBy: "grind" } next)
+            {
+                Assert.Equal(held.GramsPerMillilitre.Typical, next.GramsPerMillilitre.Typical, 1e-8);
+                Assert.Equal(held.GramsPerMillilitre.Low, next.GramsPerMillilitre.Low, 1e-8);
+                Assert.Equal(held.GramsPerMillilitre.High, next.GramsPerMillilitre.High, 1e-8);
+            }
+        });
+
+    [Fact]
+    public void Of_two_forms_that_end_at_one_size_the_gap_starts_from_the_one_that_holds_it()
+    {
+        var forms = new[]
+        {
+            Sized("wide", 0.3, 50, 200, Confidence.High), Sized("narrow", 0.4, 150, 200, Confidence.High),
+            Sized("coarse", 0.6, 800, 1000, Confidence.High), Sized("open", 0.9, 800, 5000, Confidence.High),
+        };
+        Law.Holds(Gen.Shuffle(forms), 50, shuffled =>
+        {
+            Assert.Equal(0.4, GrindSize.Choose(Pepper(shuffled), 200.0000001)!.Density!.GramsPerMillilitre.Typical, 1e-8);
+            Assert.Equal(0.6, GrindSize.Choose(Pepper(shuffled), 799.9999999)!.Density!.GramsPerMillilitre.Typical, 1e-8);
+        });
+    }
 
     [Fact]
     public void Of_two_forms_that_hold_a_size_the_narrower_one_is_meant_and_of_equal_ones_the_first()

@@ -18,6 +18,18 @@ public sealed class FindingLogTests
     }
 
     [Fact]
+    public void A_band_whose_ends_read_alike_is_said_as_one_figure()
+    {
+        var log = new FindingLog(Seed.Catalogue);
+
+        log.Add("yield-assumed", null, null, ("line", "a"), ("low", 79.80001), ("high", 79.8));
+        log.Add("coverage-by-factor", null, null, ("line", "a"), ("low", 2d), ("high", 2d), ("fullLow", 2d), ("fullHigh", 4d));
+
+        Assert.Equal("No cooking yield was given for a. The sheet takes 79.8 % of the weight that went in.", log.Findings[0].Message);
+        Assert.StartsWith("By the dose factors of its pieces a gets 2 g per 100 cm2; at the full dose all of them would get 2 to 4.", log.Findings[1].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Words_are_listed_with_commas()
     {
         var log = new FindingLog(Seed.Catalogue);
@@ -25,6 +37,31 @@ public sealed class FindingLogTests
         log.Add("form-unnamed", null, null, ("ingredient", "Salt"), ("forms", new[] { "table", "flake" }));
 
         Assert.StartsWith("Salt comes as table, flake, and", log.Findings[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_message_says_what_a_program_is_given_by_id_or_in_grams_in_words()
+    {
+        var log = new FindingLog(Seed.Catalogue);
+
+        log.Add(
+            "may-fall-short", "/menu/0", null,
+            ("line", Said.Line("pork-shoulder", Given.Cut("pork-shoulder"))), ("missing", new Said(3721d, "8.2 lb")), ("safe", 9000d));
+
+        var finding = Assert.Single(log.Findings);
+        Assert.Equal("Pork shoulder falls 8.2 lb short at the low end. Bought for the low end it would be 9000.", finding.Message);
+        Assert.Equal(("pork-shoulder", 3721d), (finding.Parameters["line"], finding.Parameters["missing"]));
+    }
+
+    [Theory]
+    [InlineData("pork-shoulder", "Pork shoulder")]
+    [InlineData("pork-shoulder-2", "Pork shoulder (2)")]
+    [InlineData("towpath", "Pork shoulder (towpath)")]
+    public void A_line_is_called_by_its_cut_and_what_else_its_id_says(string id, string words)
+    {
+        var line = Said.Line(id, Given.Cut("pork-shoulder"));
+
+        Assert.Equal((id, words), (line.Value, line.Words));
     }
 
     [Fact]

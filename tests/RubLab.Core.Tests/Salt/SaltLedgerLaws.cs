@@ -22,7 +22,7 @@ public sealed class SaltLedgerLaws
         (parts, manner, dose, redosed, retained, applications) => new Card(parts, manner, dose, redosed, retained, applications));
 
     private static readonly Gen<Stack> Stacks = Gen.Select(
-        Cards.Array[1, 3], Percent, Percent, Gen.Double[0, 40], Gen.Bool,
+        Cards.Array[1, 3], Gens.BandOf(45, 100), Percent, Gen.Double[0, 40], Gen.Bool,
         (cards, yield, kept, bone, isWeighed) => new Stack(cards, yield, kept, bone, isWeighed));
 
     [Fact]
@@ -40,9 +40,10 @@ public sealed class SaltLedgerLaws
                 sodium += cardSodium;
             }
 
-            var concentration = sample.Of(stack.Kept) / sample.Of(stack.Yield);
+            var (kept, yield) = (sample.Of(stack.Kept), sample.Of(stack.Yield));
+            var concentration = kept / yield;
             var own = 0.69 * (1 - (stack.Bone / 100));
-            var portion = (sodium + own) * concentration / (1 - (stack.Bone / 100)) * 150;
+            var portion = (sodium + own) * kept / (yield - stack.Bone) * 150;
 
             Inside(ledger.SaltGramsPerKilogramGreen, salt);
             Inside(ledger.AddedSodiumGramsPerKilogramGreen, sodium);

@@ -133,7 +133,9 @@ public sealed class SaltLedgerTests
         var ledger = Of(line, Given.Draft(Given.Line("sodium-chloride", null, 10, "g/kg")).Ratios().On(0));
 
         Assert.Equal(0.69 * 0.8, ledger.OwnSodiumGramsPerKilogramGreen!.Value, 1e-12);
-        Assert.Equal((3.9337 + (0.69 * 0.8)) * 0.75 / 0.6 / 0.8 * 150, ledger.SodiumMilligramsPerPortion!.Value.Typical, 1e-9);
+
+        // Of 1000 g green 600 g are left, 200 g of them bone.
+        Assert.Equal((3.9337 + (0.69 * 0.8)) * 0.75 / 0.4 * 150, ledger.SodiumMilligramsPerPortion!.Value.Typical, 1e-9);
     }
 
     [Fact]

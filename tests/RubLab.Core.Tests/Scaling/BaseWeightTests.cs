@@ -20,9 +20,9 @@ public sealed class BaseWeightTests
     {
         var line = Given.Pieces("beef-brisket", 1000) with { PortionGrams = 150, BonePercent = 10 };
 
-        // 1000 x 0.9 x 0.56 = 504 g is three portions of 150 g.
+        // Of 560 g cooked 100 g are bone: 460 g is three portions of 150 g.
         Assert.Equal(0.45, PerGreen(Based(RatioBase.Portion), line, 1000)!.Value, 1e-12);
-        Assert.Equal(0.504, PerGreen(Based(RatioBase.Portion), line, 0)!.Value, 1e-12);
+        Assert.Equal(0.46, PerGreen(Based(RatioBase.Portion), line, 0)!.Value, 1e-12);
     }
 
     [Fact]

@@ -40,8 +40,8 @@ public sealed class CoarseStepTests
 
         Assert.Equal([5, 0], StepsOf(sheet.Treatments[0]));
         var findings = RemarksOn(sheet);
-        Assert.Equal(["5 g", "0.25 g"], findings.Select(f => f.Parameters["amount"]));
-        var finding = findings[1];
+        Assert.Equal([("5 g", "A mix"), ("5 g", "Salt"), ("0.25 g", "Thyme, dried")], findings.Select(f => ((string)f.Parameters["amount"], (string)f.Parameters["what"])));
+        var finding = findings[2];
         Assert.Equal("0.25 g", finding.Parameters["amount"]);
         Assert.Equal(400d, finding.Parameters["percent"]);
         Assert.Equal("0.0125 g", finding.Parameters["suggestedStep"]);
@@ -99,6 +99,18 @@ public sealed class CoarseStepTests
         var pile = Given.Pile(Given.Pieces("beef-brisket", 5000, 5000) with { DoseFactors = [1, 0] });
 
         Assert.Empty(RemarksOn(Given.Sheet(pile, WeighingStep.Default, 0, draft.Ratios().On(0))));
+    }
+
+    [Fact]
+    public void Ice_that_goes_into_ground_meat_carries_no_small_line()
+    {
+        // 0.25 % of pepper on 1 kg is 2.5 g; there is most of ice, and next of salt.
+        var draft = Given.Draft(Given.Line("salt", "table", 1.6, "%"), Given.Line("black-pepper", "ground", 0.25, "%"), Given.Line("ice", "crushed", 2.5, "%"));
+        var findings = new FindingLog(Seed.Catalogue);
+        SheetFindings.Notice(
+            Given.Sheet(Given.Pile(Given.Pieces("beef-ground-80", 1000)), WeighingStep.Default, 0, draft.Ratios().On(0)), Seed.Catalogue, findings, _ => "");
+
+        Assert.Equal("Salt", Assert.Single(findings.Findings, f => f.Code == "premix").Parameters["carrier"]);
     }
 
     private static BatchSheet Sheet(double step, string unit, double overage, PileLine line) =>

@@ -1,5 +1,8 @@
 using RubLab.Core.Formulas;
+using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
+using RubLab.Core.Salt;
+using RubLab.Core.Scaling;
 
 namespace RubLab.Core.Tests.Scaling;
 
@@ -90,9 +93,51 @@ public sealed class PileTests
     }
 
     [Fact]
-    public void Edible_meat_is_cooked_meat_without_its_bone()
+    public void Edible_meat_is_cooked_meat_without_its_bone_which_loses_nothing()
     {
         Assert.Equal(0.7, Given.Pieces("beef-brisket").EdiblePerGreen(70), 1e-12);
-        Assert.Equal(0.56, (Given.Pieces("beef-brisket") with { BonePercent = 20 }).EdiblePerGreen(70), 1e-12);
+
+        // Of 1000 g green 700 are left, 200 of them bone.
+        var boned = Given.Pieces("beef-brisket") with { BonePercent = 20, CookYieldPercent = new Band(50, 70, 80) };
+        Assert.Equal(0.5, boned.EdiblePerGreen(70), 1e-12);
+        Same(new Band(3.0 / 5, 5.0 / 7, 6.0 / 8), boned.EdiblePerCooked!.Value);
+        Assert.Null((boned with { CookYieldPercent = new Band(20, 70, 80) }).EdiblePerCooked);
+        Assert.Null((boned with { CookYieldPercent = null, Cut = boned.Cut with { CookYields = [] } }).EdiblePerCooked);
+    }
+
+    // A turkey of 10 kg with a fifth bone, whose meat keeps 75 % of its weight: 8 kg of meat become 6, and with 2 kg of
+    // bone 8 kg come out. Weighed whole, 75 % would be 7.5 kg, of which 5.5 are meat.
+    [Fact]
+    public void A_yield_of_the_meat_alone_is_put_on_the_piece_with_its_bone()
+    {
+        var turkey = Given.Pieces("turkey-whole", 10_000) with { BonePercent = 20, KeptInCookingPercent = Band.Exact(100), PortionGrams = 150 };
+        var ofMeat = turkey with { Cut = turkey.Cut with { CookYields = [Yield(YieldBasis.EdiblePortion)] } };
+        var ofPiece = turkey with { Cut = turkey.Cut with { CookYields = [Yield(YieldBasis.Green)] } };
+
+        Same(Band.Exact(80), ofMeat.YieldCountedPercent!.Value);
+        Same(Band.Exact(75), ofPiece.YieldCountedPercent!.Value);
+        Assert.Equal(0.6, ofMeat.EdiblePerGreen(80), 1e-12);
+        Assert.Equal(0.55, ofPiece.EdiblePerGreen(75), 1e-12);
+        Same(Band.Exact(75), (ofMeat with { BonePercent = 0 }).YieldCountedPercent!.Value);
+
+        // 10 g of salt per kg, 100 g in all, are 12.5 g per kg of 8 kg; a sauce at 50 g/kg of cooked weight is 400 g.
+        var salt = Given.Draft(Given.Line("sodium-chloride", null, 10, "g/kg"));
+        var ledger = SaltLedger.Of(Given.Pile(ofMeat), 0, [salt.Ratios().On(0)], isWeighed: true);
+        Assert.Equal(12.5, ledger.SaltGramsPerKilogramCooked!.Value.Typical, 1e-9);
+
+        // All of its sodium, 39.337 g put on and the meat's own, is in 6 kg of meat.
+        var own = ofMeat.RawSodiumMilligramsPer100Grams!.Value * 80;
+        Assert.Equal((39_337 + own) / 60, ledger.SodiumMilligramsPer100GramsEaten!.Value.Typical, 1e-6);
+        var sauce = (salt with { Kind = FormulaKind.Sauce, Base = RatioBase.Cooked }).Dosed(50).Ratios();
+        Assert.Equal(400, BaseWeight.OfPieces(sauce, Given.Pile(ofMeat), 0)![0] * 50, 1e-9);
+
+        static CookYield Yield(YieldBasis basis) => new("roasted", true, Band.Exact(75), basis, Given.NoSource, null);
+    }
+
+    private static void Same(Band expected, Band actual)
+    {
+        Assert.Equal(expected.Low, actual.Low, 1e-12);
+        Assert.Equal(expected.Typical, actual.Typical, 1e-12);
+        Assert.Equal(expected.High, actual.High, 1e-12);
     }
 }

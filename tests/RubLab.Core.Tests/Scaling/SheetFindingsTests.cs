@@ -33,6 +33,48 @@ public sealed class SheetFindingsTests
     public void Pieces_covered_more_than_a_quarter_unlike_are_named(double heavier, int remarks) =>
         Assert.Equal(remarks, Noticed(Request(TwoGrains(), 0.001, 1000, heavier)).Count(f => f.Code == "coverage-spread"));
 
+    // Pieces of one size, or of 1 kg and 1.8 kg, whose coverage at one dose is as the cube root of 1.8, 1.216.
+    [Theory]
+    [InlineData(1000, 1, 1, null)]
+    [InlineData(1000, 1, 1.24, null)]
+    [InlineData(1000, 1, 1.26, "coverage-by-factor")]
+    [InlineData(1800, 1, 1, null)]
+    [InlineData(1800, 1, 1.1, "coverage-by-factor")]
+    [InlineData(8000, 1, 1, "coverage-spread")]
+    [InlineData(8000, 0.5, 0.5, "coverage-spread")]
+    [InlineData(8000, 4, 1, "coverage-by-factor")]
+    [InlineData(8000, 1, 2, "coverage-by-factor")]
+    [InlineData(8000, 1, 0.5, null)]
+    [InlineData(8000, 1, 0, null)]
+    public void An_uneven_coat_is_put_down_to_the_pieces_factors_or_to_their_size(double heavier, double first, double second, string? code)
+    {
+        var request = Request(TwoGrains(), 0.001, 1000, heavier);
+        request = request with { Pile = Given.Pile(request.Pile.Lines[0] with { DoseFactors = [first, second] }) };
+
+        Assert.Equal(code is null ? [] : [code], Noticed(request).Where(f => f.Code.StartsWith("coverage", StringComparison.Ordinal)).Select(f => f.Code));
+    }
+
+    [Fact]
+    public void A_coat_uneven_by_factors_tells_what_the_full_dose_would_give()
+    {
+        var request = Request(TwoGrains(), 0.001, 1000, 1000);
+        var finding = Assert.Single(
+            Noticed(request with { Pile = Given.Pile(request.Pile.Lines[0] with { DoseFactors = [1, 2] }) }), f => f.Code == "coverage-by-factor");
+        var even = 10 / request.Pile.Lines[0].GeometryOf(0, 1000)!.SurfaceSquareCentimetres * 100;
+
+        Assert.Equal([even, even, even, even * 2], new[] { "fullLow", "fullHigh", "low", "high" }.Select(n => (double)finding.Parameters[n]), (a, b) => Math.Abs(a - b) < 0.0051);
+    }
+
+    [Fact]
+    public void A_dose_by_area_is_never_called_uneven_by_size()
+    {
+        // 0.247 and 0.323 g come to three tenths each: rounding alone makes three tenths of a difference.
+        var draft = Given.Draft(Given.Line(Sand(), 1, "parts-by-mass")) with { Base = RatioBase.Area };
+
+        Assert.DoesNotContain(
+            Noticed(Request(draft.Dosed(0.03, "g/100cm2"), 0.1, 1000, 1500)), f => f.Code.StartsWith("coverage", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(100, 0)]
     [InlineData(100.1, 2)]
@@ -50,28 +92,39 @@ public sealed class SheetFindingsTests
     [InlineData(0.1, 700, 0.15, null)]
     [InlineData(1, 2000, 2, 9.0)]
     [InlineData(1, 1500, 1.7, 1.2)]
-    public void Taking_the_premix_gives_the_small_line_its_amount_and_the_carrier_its_own(double step, double grams, double small, double? bowl)
+    public void Taking_the_premix_gives_the_small_line_and_its_carrier_their_amounts_but_for_the_errors_told(double step, double grams, double small, double? bowl)
     {
         var draft = Given.Draft(Given.Line("salt", "table", 9, "g/kg"), Given.Line("cayenne-red-pepper", null, small, "g/kg"));
         var request = Request(draft, step, grams) with { BowlGrams = bowl };
         var sheet = BatchSheet.Compute(request).Treatments[0];
 
-        var premix = Noticed(request).Where(f => f.Code == "premix").ToList();
+        var finding = Noticed(request).First(f => f.Code == "premix" && (string)f.Parameters["ingredient"] == draft.Lines[1].Ingredient!.Name);
 
-        var finding = premix.First(f => (string)f.Parameters["ingredient"] == draft.Lines[1].Ingredient!.Name);
-        double own = Grams(finding, "amount"), ingredient = Grams(finding, "premixIngredient");
-        double carrier = Grams(finding, "premixCarrier"), taken = Grams(finding, "premixAmount");
-        var share = ingredient / (ingredient + carrier);
+        double ingredient = Grams(finding, "premixIngredient"), carrier = Grams(finding, "premixCarrier"), taken = Grams(finding, "premixAmount");
+        Assert.All([ingredient, carrier, taken], amount => Assert.Equal(Math.Round(amount / step), amount / step, 1e-9));
+        Assert.InRange(step / ingredient, 0, 0.05 + 1e-9);
 
-        // Printed to three decimals, or three digits below one gram.
-        var printed = 0.006 * taken;
-        Assert.Equal(small / (small + 9), share, 0.006);
-        Assert.Equal(own, taken * share, printed);
-        Assert.Equal(small / 9 * (taken - own), own, printed);
-        Assert.True(step / ingredient <= 0.05 + 1e-9, $"{step} of {ingredient}");
+        // The first bowl has the least of a line; where that is nothing, the mean of all bowls stands for it.
+        var whole = Bowls.Share(sheet.Lines[0].Steps, 0, sheet.BowlCount) * step;
+        var salt = whole > 0 ? whole : sheet.Lines[0].Grams / sheet.BowlCount;
+        var held = taken * ingredient / (ingredient + carrier);
+        Assert.Equal((double)finding.Parameters["error"], ((held / (salt * small / 9)) - 1) * 100, 0.0501);
+        Assert.Equal((double)finding.Parameters["carrierError"], (((taken - held) / salt) - 1) * 100, 0.0501);
+    }
 
-        // The carrier in it is what one bowl of the sheet takes of the carrier.
-        Assert.Equal(sheet.Lines[0].Grams / sheet.BowlCount, taken * (1 - share), step + printed);
+    // All advice may be followed at once: a premix is weighed in place of both its lines.
+    [Fact]
+    public void No_line_goes_into_two_premixes()
+    {
+        var draft = Given.Draft(
+            Given.Line("salt", "table", 9, "g/kg"), Given.Line("paprika", null, 6, "g/kg"), Given.Line("garlic-powder", null, 1.6, "g/kg"),
+            Given.Line("onion-powder", null, 1.1, "g/kg"), Given.Line("white-pepper", null, 0.6, "g/kg"), Given.Line("oregano-dried", null, 0.5, "g/kg"));
+        var findings = Noticed(Request(draft, 1, 10_000));
+        string[] Said(string code, string name) => [.. findings.Where(f => f.Code == code).Select(f => (string)f.Parameters[name])];
+
+        Assert.Equal(["Garlic powder", "Onion powder", "Oregano, dried"], Said("premix", "ingredient"));
+        Assert.Equal(["Salt", "Paprika", "White pepper"], Said("premix", "carrier"));
+        Assert.Equal(["Garlic powder", "Onion powder", "White pepper", "Oregano, dried"], Said("scale-too-coarse", "what"));
     }
 
     [Fact]
@@ -82,7 +135,7 @@ public sealed class SheetFindingsTests
 
         var findings = Noticed(Request(draft, 1, 1000) with { BowlGrams = 21 });
 
-        Assert.Contains(findings, f => f.Code == "scale-too-coarse" && (string)f.Parameters["amount"] == "0.5 g");
+        Assert.Contains(findings, f => f.Code == "scale-too-coarse" && (string)f.Parameters["amount"] == "0.5 g" && (string)f.Parameters["what"] == "Cayenne pepper");
         Assert.All(findings.Where(f => f.Code == "premix"), f => Assert.All(f.Parameters.Values, v => Assert.DoesNotContain("NaN", v.ToString()!, StringComparison.Ordinal)));
     }
 

@@ -48,13 +48,13 @@ internal static class MeatAndMixExamples
         page.Finds("density of that form", GrindSize.Choose(pepper, sieve.OpeningMicrometres)!.Density!.GramsPerMillilitre.Typical);
 
         var between = GrindSize.Choose(pepper, page.Given("size"))!.Density!.GramsPerMillilitre;
-        page.Finds("middle of the finer", Middle("ground"));
-        page.Finds("middle of the coarser", Middle("coarse"));
+        page.Finds("end of the finer", Form("ground").SizeHighMicrometres!.Value);
+        page.Finds("start of the coarser", Form("coarse").SizeLowMicrometres!.Value);
         page.Finds("density between", between.Typical);
         page.Finds("density low", between.Low);
         page.Finds("density high", between.High);
 
-        double Middle(string form) => pepper.Forms.Single(f => f.Id == form).MiddleMicrometres!.Value;
+        IngredientForm Form(string id) => pepper.Forms.Single(f => f.Id == id);
     }
 
     public static void OwnDensities(SciencePage page)
@@ -102,6 +102,19 @@ internal static class MeatAndMixExamples
         page.Finds("premix cayenne", Grams("premixIngredient"));
         page.Finds("premix salt", Grams("premixCarrier"));
         page.Finds("premix to take", Grams("premixAmount"));
+        page.Finds("cayenne off", (double)premix.Parameters["error"]);
+        page.Finds("salt off", (double)premix.Parameters["carrierError"]);
+
+        var piece = page.InBase("third meat") / 4;
+        var covered = Given.Sheet(
+            Given.Pile(Given.Pieces("beef-brisket", piece, piece, piece, piece)),
+            new ScaleSet([new(500, Given.Step(0.01, "g")), new(5000, Given.Step(1, "g"))]), 0,
+            Given.Draft(
+                Given.Line("salt", "table", page.Given("first line"), page.UnitOf("first line")),
+                Given.Line("paprika", null, page.Given("second line"), page.UnitOf("second line"))).Ratios().On(0)).Treatments[0];
+        page.Finds("on the pieces", (double)covered.Pieces.Step.DecimalOf(covered.Pieces.TotalSteps));
+        page.Finds("first line on whole grams", (double)covered.Lines[0].Value);
+        page.Finds("second line on hundredths", (double)covered.Lines[1].Value);
 
         double Grams(string name) => double.Parse(((string)premix.Parameters[name]).Split(' ')[0], CultureInfo.InvariantCulture);
 

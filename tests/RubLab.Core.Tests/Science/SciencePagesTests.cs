@@ -25,7 +25,15 @@ public sealed class SciencePagesTests
         ["own-densities"] = MeatAndMixExamples.OwnDensities,
         ["blend-density"] = MeatAndMixExamples.BlendDensityPage,
         ["scales-and-bowls"] = MeatAndMixExamples.ScalesAndBowls,
+        ["sauces"] = StackExamples.Sauces,
         ["slices"] = MeatAndMixExamples.Slices,
+        ["brines"] = BrineExamples.Brines,
+        ["soak"] = BrineExamples.Soaks,
+        ["salting-time"] = TimingExamples.SaltingTime,
+        ["stirred-bath"] = TimingExamples.StirredBath,
+        ["purchase"] = ServingPageExamples.Purchase,
+        ["own-yields"] = ServingPageExamples.OwnYieldsPage,
+        ["cures"] = CureExamples.Cures,
     };
 
     public static TheoryData<string> Pages => new(Examples.Keys);
@@ -77,6 +85,11 @@ public sealed class SciencePagesTests
         page.Finds("first ratio", mix.Lines[0].RatioGramsPerKilogram.Typical);
         page.Finds("second ratio", mix.Lines[1].RatioGramsPerKilogram.Typical);
         page.Finds("third ratio", mix.Lines[2].RatioGramsPerKilogram.Typical);
+        page.Finds("ratio of the liquid", Injected("%-of-liquid"));
+        page.Finds("ratio of the water", Injected("%-of-water"));
+
+        double Injected(string unit) => Given.Liquid(Given.Rest("water"), Given.Line("salt", "table", page.Given("salt in the liquid"), unit))
+            .Dosed(page.Given("pump"), page.UnitOf("pump")).Ratios().Lines[1].RatioGramsPerKilogram.Typical;
     }
 
     private static void VolumeAndMass(SciencePage page)

@@ -7,6 +7,9 @@ namespace RubLab.Page.Tests.Harness;
 /// <summary>The API published once for all tests, one server on it, and one browser.</summary>
 public sealed class Published : IAsyncLifetime, IDisposable
 {
+    /// <summary>How long something the page does may take to be seen: on a busy machine several times what a cook waits.</summary>
+    private const float Patience = 20_000;
+
     private readonly TemporaryFolder _folder = new();
     private IPlaywright? _playwright;
 
@@ -28,6 +31,7 @@ public sealed class Published : IAsyncLifetime, IDisposable
             return;
         }
 
+        Assertions.SetDefaultExpectTimeout(Patience);
         await Dotnet.RunAsync("publish", "src/RubLab.Api", "-c", "Release", "-o", Folder);
         Server = await Server.StartAsync(Program);
         ExampleFormula = await StoreExampleAsync(Server);

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Net.Http.Headers;
 
 namespace RubLab.Page.Tests.Harness;
 
@@ -25,13 +26,19 @@ public sealed class Server : IAsyncDisposable
 
     /// <summary>Starts it and waits until it says where it is.</summary>
     /// <param name="program">The API's assembly, published or only built.</param>
-    public static async Task<Server> StartAsync(string program)
+    /// <param name="key">RUBLAB_KEY: with one, no page is let in for being on the machine itself. This client sends it.</param>
+    public static async Task<Server> StartAsync(string program, string? key = null)
     {
         var data = new TemporaryFolder();
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, WorkingDirectory = data.Path };
         foreach (var argument in (string[])[program, "--urls", "http://127.0.0.1:0", "--data", data.At("kitchen.db")])
         {
             start.ArgumentList.Add(argument);
+        }
+
+        if (key is not null)
+        {
+            start.Environment["RUBLAB_KEY"] = key;
         }
 
         var process = Process.Start(start)!;
@@ -42,7 +49,9 @@ public sealed class Server : IAsyncDisposable
             {
                 // Read on, so that a full pipe never stops it.
                 _ = process.StandardOutput.ReadToEndAsync(CancellationToken.None);
-                return new Server(process, data, new Uri(line[Greeting.Length..].Split(' ')[0] + "/"));
+                var server = new Server(process, data, new Uri(line[Greeting.Length..].Split(' ')[0] + "/"));
+                server.Http.DefaultRequestHeaders.Authorization = key is null ? null : new AuthenticationHeaderValue("Bearer", key);
+                return server;
             }
         }
 

@@ -11,6 +11,7 @@ public abstract class KitchenContract<TFresh> : StoreContract<TFresh>
         Assert.Equal("pier", kitchen.Id);
         Assert.Equal("Pier", kitchen.Name);
         Assert.Equal(0, kitchen.DensityRevision);
+        Assert.Equal(0, kitchen.YieldRevision);
         Assert.Equal(0, kitchen.LastChange);
         Assert.Null(kitchen.ExamplesEdition);
         Assert.Equal(Clock.GetUtcNow(), kitchen.CreatedAt);
@@ -37,7 +38,7 @@ public abstract class KitchenContract<TFresh> : StoreContract<TFresh>
     public async Task Examples_can_be_claimed_once_only()
     {
         Assert.True(await WriteAsync(work => work.Kitchens.ClaimExamplesAsync(Quay, "2026.1")));
-        Assert.False(await WriteAsync(work => work.Kitchens.ClaimExamplesAsync(Quay, "2026.2")));
+        Assert.False(await WriteAsync(work => work.Kitchens.ClaimExamplesAsync(Quay, "2026.3")));
 
         Assert.Equal("2026.1", (await KitchenAsync()).ExamplesEdition);
         Assert.Null((await KitchenAsync(Lock)).ExamplesEdition);

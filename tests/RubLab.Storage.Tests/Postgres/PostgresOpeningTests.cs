@@ -1,6 +1,7 @@
 using RubLab.Storage.Engines;
 using RubLab.Storage.Formulas;
 using RubLab.Storage.Migrations;
+using RubLab.Storage.OwnNumbers;
 using RubLab.Storage.Refusals;
 
 namespace RubLab.Storage.Tests.Postgres;
@@ -35,7 +36,7 @@ public sealed class PostgresOpeningTests
             }
 
             Assert.Equal(4L, await schema.AskAsync("SELECT COUNT(*) FROM formulas"));
-            Assert.Equal("1 kitchens-keys-formulas, 2 densities", await schema.AskAsync("SELECT string_agg(number || ' ' || name, ', ' ORDER BY number) FROM schema_migrations"));
+            Assert.Equal("1 kitchens-keys-formulas, 2 densities, 3 pairing, 4 yields", await schema.AskAsync("SELECT string_agg(number || ' ' || name, ', ' ORDER BY number) FROM schema_migrations"));
         }
     }
 
@@ -54,7 +55,7 @@ public sealed class PostgresOpeningTests
         await using var work = await database.BeginAsync(Intent.Write);
 
         Assert.Equal("Quay", (await work.Kitchens.GetAsync("quay"))!.Name);
-        Assert.True((await work.Densities.PutAsync("quay", "salt", "table", null, "{}")).IsWritten);
+        Assert.True((await work.Densities.PutAsync("quay", new FormKey("salt", "table"), null, "{}")).IsWritten);
     }
 
     [RequiresPostgresFact]
@@ -80,8 +81,8 @@ public sealed class PostgresOpeningTests
 
         var refusal = await Assert.ThrowsAsync<NewerDatabaseException>(() => OpenAsync(schema));
 
-        Assert.Equal((9001, 2), (refusal.Found, refusal.Known));
-        Assert.Equal(3L, await schema.AskAsync("SELECT COUNT(*) FROM schema_migrations"));
+        Assert.Equal((9001, 4), (refusal.Found, refusal.Known));
+        Assert.Equal(5L, await schema.AskAsync("SELECT COUNT(*) FROM schema_migrations"));
     }
 
     [RequiresPostgresFact]

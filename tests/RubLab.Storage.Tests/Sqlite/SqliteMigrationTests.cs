@@ -37,7 +37,7 @@ public sealed class SqliteMigrationTests : IDisposable
         await Migrator.ApplyAsync(_engine, Known, default);
 
         Assert.Equal(
-            ["1 kitchens-keys-formulas 2026-03-14T09:26:53.0000000Z", "2 densities 2026-03-14T09:26:53.0000000Z"], await LedgerAsync());
+            ["1 kitchens-keys-formulas 2026-03-14T09:26:53.0000000Z", "2 densities 2026-03-14T09:26:53.0000000Z", "3 pairing 2026-03-14T09:26:53.0000000Z", "4 yields 2026-03-14T09:26:53.0000000Z"], await LedgerAsync());
     }
 
     [Fact]

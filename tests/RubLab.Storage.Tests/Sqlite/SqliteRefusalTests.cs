@@ -21,9 +21,9 @@ public sealed class SqliteRefusalTests : IDisposable
         var refusal = await RefusedUnchangedAsync<NewerDatabaseException>(FilePath);
 
         Assert.Equal(9001, refusal.Found);
-        Assert.Equal(2, refusal.Known);
+        Assert.Equal(4, refusal.Known);
         Assert.Contains("schema 9001", refusal.Message, StringComparison.Ordinal);
-        Assert.Contains("up to 2:", refusal.Message, StringComparison.Ordinal);
+        Assert.Contains("up to 4:", refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]

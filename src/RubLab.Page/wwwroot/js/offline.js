@@ -20,14 +20,14 @@ export async function keepOffline(onNewVersion) {
     if (registration.waiting && hadVersion) {
       announce(registration.waiting);
     }
-    registration.addEventListener('updatefound', () => {
-      const worker = registration.installing;
-      worker.addEventListener('statechange', () => {
-        if (worker.state === 'installed' && navigator.serviceWorker.controller) {
-          announce(worker);
-        }
-      });
+    const follow = worker => worker?.addEventListener('statechange', () => {
+      if (worker.state === 'installed' && navigator.serviceWorker.controller) {
+        announce(worker);
+      }
     });
+    // The browser looks for a new version by itself when the page is opened, maybe before this line.
+    follow(registration.installing);
+    registration.addEventListener('updatefound', () => follow(registration.installing));
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible') {
         registration.update().catch(() => undefined);

@@ -1,4 +1,0 @@
-namespace RubLab.Api.Http;
-
-/// <summary>Marks an endpoint that changes what is stored.</summary>
-public sealed class WritesMetadata;

@@ -1,0 +1,103 @@
+// The batch sheet: what to weigh, and what goes on each piece.
+import { button, headOf, make } from '../dom.js';
+import { amount, meat, names, quantity, whither, writtenOf } from '../words/show.js';
+import { say, sayCount } from '../words/texts.js';
+
+/** The one sentence a screen reader says when the sheet changes. */
+export function spokenSummary(answer, read) {
+  return `${summaryOf(answer, read)}. ${totalsInWords(answer, read)}.`;
+}
+
+/** What goes on the meat and what to mix, in one line. */
+export function totalsInWords({ treatments }, { request: { weighingStep } }) {
+  const list = words => new Intl.ListFormat('en').format(words);
+  const places = new Set(treatments.map(treatment => whither(treatment.kind)));
+  const gone = treatments.map(treatment => places.size === 1
+    ? amount(treatment.onMeat, weighingStep)
+    : say(`sheet.total.${whither(treatment.kind)}`, { amount: amount(treatment.onMeat, weighingStep) }));
+  return say('sheet.totals', {
+    gone: places.size === 1 ? say(`sheet.total.${[...places][0]}`, { amount: list(gone) }) : list(gone),
+    toMix: list(treatments.map(treatment => amount(treatment.toMix, weighingStep))),
+  });
+}
+
+/** The sheet of each treatment, as elements. */
+export function sheetOf(answer, read) {
+  return [
+    make('header', { class: 'summary' },
+      make('p', null, summaryOf(answer, read)),
+      answer.status === 'planned' ? make('p', { class: 'flag' }, say('sheet.planned')) : null),
+    ...answer.treatments.map((treatment, t) => treatmentOf(treatment, t, answer, read)),
+  ];
+}
+
+function treatmentOf(treatment, t, answer, read) {
+  const times = treatment.applications > 1 ? ` ${say('sheet.applications', { count: treatment.applications })}` : '';
+  return make('article', { class: 'treatment', 'aria-labelledby': `treatment-${t}` },
+    make('header', null,
+      make('h3', { id: `treatment-${t}` }, answer.treatments.length > 1 ? say('sheet.place', { place: t + 1, name: treatment.name }) : treatment.name),
+      make('p', { class: 'hint' }, say('sheet.of', {
+        kind: say(`kind.${treatment.kind}`), dose: quantity(treatment.dose), base: say(`base.${treatment.base}`),
+      }), times),
+      ['dry-brine', 'soak'].includes(treatment.kind) ? make('a', { class: 'plain', href: `#/time/${t}` }, say('sheet.howFar')) : null),
+    weighingOf(treatment, t, read.request.weighingStep),
+    piecesOf(treatment, read));
+}
+
+function summaryOf(answer, { pieces }) {
+  return sayCount('sheet.pieces', pieces.length, { weight: meat(answer.greenWeight) });
+}
+
+function weighingOf(treatment, t, step) {
+  return make('section', { class: 'weighing' },
+    make('h4', null, say('sheet.weigh')),
+    make('dl', { class: 'totals' },
+      make('div', null, make('dt', null, say('sheet.toMix')), make('dd', { id: `to-mix-${t}` }, amount(treatment.toMix, step))),
+      make('div', null, make('dt', null, say(`sheet.goes.${whither(treatment.kind)}`)), make('dd', { id: `on-meat-${t}` }, amount(treatment.onMeat, step)))),
+    make('table', null,
+      headOf(['sheet.ingredient', 'sheet.amount', 'sheet.runningTotal'].map(key => say(key))),
+      make('tbody', null, treatment.lines.map(line => make('tr', null,
+        make('th', { scope: 'row' },
+          ...namesOf(line),
+          line.spoon ? make('small', { class: 'spoon' }, line.spoon.text) : null),
+        make('td', { class: 'figure' }, amount(line.toMix, line.step ?? step)),
+        make('td', null, amount(line.runningTotal, step)))))),
+    treatment.bowls ? bowlsOf(treatment, step) : null,
+    treatment.boilDownTo ? make('p', { class: 'flag' }, say('sheet.boilDown', { weight: meat(treatment.boilDownTo) })) : null);
+}
+
+function bowlsOf(treatment, step) {
+  return make('p', { class: 'flag' }, sayCount('sheet.bowls', treatment.bowls.length, {
+    each: treatment.bowls.map(bowl => amount(bowl.toMix, step)).join(', '),
+  }));
+}
+
+const mostShown = 60;
+
+function piecesOf(treatment, read) {
+  const { request } = read;
+  if (whither(treatment.kind) === 'around') {
+    return make('p', { class: 'hint' }, say('sheet.together'));
+  }
+  const linesOf = new Map(request.pile.map(line => [line.id, line]));
+  const list = all => make('ol', null, all.map(piece => make('li', null,
+    make('span', { class: 'number' }, say('sheet.piece', { number: piece.number })),
+    ' ',
+    make('strong', { class: 'figure' }, amount(piece.amount, request.weighingStep)),
+    ' ',
+    make('span', { class: 'of' }, writtenOf(piece, read)),
+    piece.targetWeight ? make('span', { class: 'of target' }, say('sheet.piece.until', { weight: meat(piece.targetWeight) })) : null,
+    linesOf.get(piece.line)?.weightIs === 'purchase' ? make('span', { class: 'of' }, say('sheet.piece.green', { weight: meat(piece.greenWeight) })) : null)));
+  const shown = treatment.pieces.slice(0, mostShown);
+  const section = make('section', { class: 'pieces' }, make('h4', null, say(`sheet.each.${whither(treatment.kind)}`)), list(shown));
+  if (treatment.pieces.length > mostShown) {
+    const rest = treatment.pieces.length - mostShown;
+    section.append(button(sayCount('sheet.morePieces', rest), () => section.replaceChildren(section.firstChild, list(treatment.pieces)), { class: 'plain' }));
+  }
+  return section;
+}
+
+function namesOf(line) {
+  const { name, form } = names(line);
+  return [name, form ? make('small', { class: 'form' }, form) : null];
+}

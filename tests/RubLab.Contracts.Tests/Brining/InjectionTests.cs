@@ -1,0 +1,245 @@
+namespace RubLab.Contracts.Tests.Brining;
+
+public class InjectionTests
+{
+    // Pure salt, so that an answer can be worked by hand.
+    private const string Water = """/lines = [{"ingredient":"water"},{"ingredient":"sodium-chloride"}]""";
+
+    [Fact]
+    public void The_injection_of_the_contract_comes_out()
+    {
+        var answer = Brine.Answer(Brine.Shoulder);
+
+        // 150 g in 2150 g at 10 % pump, of which 80, 90, 100 % stay: 5.58, 6.28, 6.98 g/kg.
+        Assert.Equal("""{"low":5.58,"typical":6.28,"high":6.98,"unit":"g/kg"}""", answer.Of("salt")["perKgGreen"].Text());
+        // The same on 1080, 1090 and 1100 g: 5.17, 5.76, 6.34.
+        Assert.Equal("""{"low":5.17,"typical":5.76,"high":6.34,"unit":"g/kg"}""", answer.Of("salt")["perKgInjected"].Text());
+        // 150 / 2150 x 0.1: what drains does not count.
+        Assert.Equal("""{"value":6976.74,"unit":"ppm"}""", answer.Of("salt")["ingoingPpm"].Text());
+        // 38,758 mg of sodium in 100 g of table salt is 98.53 g of sodium chloride.
+        Assert.Equal(6.19, (double)answer["salt"]!["perKgGreen"]!["typical"]!, 0.005);
+        Assert.Equal("""{"value":600,"unit":"g"}""", answer["needed"]!["mass"].Text());
+        Assert.Equal("""{"value":2150,"unit":"g"}""", answer["made"]!["mass"].Text());
+        Assert.Equal("""{"value":6600,"unit":"g"}""", answer["targetPieceWeight"].Text());
+        Assert.Equal("""{"low":6480,"typical":6540,"high":6600,"unit":"g"}""", answer["drainedPieceWeight"].Text());
+        Assert.Equal("""{"putIn":{"value":10,"unit":"%"},"afterDraining":{"low":8,"typical":9,"high":10,"unit":"%"}}""", answer["addedSolution"].Text());
+        // 147.79 g of sodium chloride in 2000.3 g of water.
+        Assert.Equal(6.88, (double)answer["strength"]!["percent"]!, 0.005);
+        Assert.Equal(26.07, (double)answer["strength"]!["salometer"]!, 0.02);
+        Assert.Equal("""{"value":60,"unit":"F"}""", answer["strength"]!["atTemperature"].Text());
+        Assert.NotEmpty(answer["checks"]!.AsArray());
+        Assert.DoesNotContain(answer.Of("salt").AsObject(), m => m.Value is null);
+        Assert.Empty(answer.Codes());
+    }
+
+    [Fact]
+    public void Volume_is_that_of_a_salt_solution()
+    {
+        // 10 % at 20 C: 1.0707 g/mL in the table.
+        var answer = Brine.Answer(
+            Brine.Shoulder,
+            """/temperature/value = 20 & /lines = [{"ingredient":"water"},{"ingredient":"sodium-chloride","amount":{"value":10,"unit":"%-of-liquid"}}]""");
+
+        Assert.Equal(600 / 1.0707, (double)answer["needed"]!["volume"]!["value"]!, 0.01);
+        Assert.Contains("brine-warm", answer.Codes());
+    }
+
+    [Theory]
+    [InlineData("sodium-chloride", 9.0)]
+    [InlineData("salt", 9.0)]
+    public void A_target_is_reached_at_the_typical_retained(string ingredient, double target)
+    {
+        var answer = Brine.Answer(
+            Brine.Shoulder,
+            $$"""/lines = [{"ingredient":"water"}] & /targets = [{"ingredient":"{{ingredient}}","reached":{"value":{{target}},"unit":"g/kg"} }]""");
+
+        // c = 9 / (0.1 x 0.9 x 1000) = 10 % of the liquid.
+        Assert.Equal(10, (double)answer["lines"]![1]!["share"]!["value"]!, 1e-9);
+        Assert.Equal(ingredient, (string)answer["lines"]![1]!["ingredient"]!);
+        Assert.True((bool)answer["lines"]![1]!["isSolved"]!);
+        Assert.Equal("""{"low":8,"typical":9,"high":10,"unit":"g/kg"}""", answer.Of(ingredient)["perKgGreen"].Text());
+        Assert.Equal(["target-in-band"], answer.Codes());
+    }
+
+    [Fact]
+    public void Several_targets_are_solved_together_and_salt_counts_what_the_others_bring()
+    {
+        var answer = Brine.Answer(
+            Brine.Shoulder,
+            """/lines = [{"ingredient":"soy-sauce-shoyu","amount":{"value":10,"unit":"%-of-liquid"}},{"ingredient":"water"},{"ingredient":"sodium-chloride"},{"ingredient":"sugar-granulated"},{"ingredient":"sodium-tripolyphosphate"}] & /targets = [{"ingredient":"sodium-chloride","reached":{"value":8,"unit":"g/kg"}},{"ingredient":"sugar-granulated","reached":{"value":4,"unit":"g/kg"}},{"ingredient":"sodium-tripolyphosphate","reached":{"value":0.3,"unit":"%"}}]""");
+
+        Assert.Equal(8, (double)answer["salt"]!["perKgGreen"]!["typical"]!, 1e-9);
+        Assert.Equal(4, (double)answer.Of("sugar-granulated")["perKgGreen"]!["typical"]!, 1e-9);
+        Assert.Equal(3, (double)answer.Of("sodium-tripolyphosphate")["perKgGreen"]!["typical"]!, 1e-9);
+        Assert.True((double)answer.Of("sodium-chloride")["perKgGreen"]!["typical"]! < 7.5, "The soy sauce brings salt of its own.");
+        Assert.Equal(100, answer["lines"]!.AsArray().Sum(l => (double)l!["share"]!["value"]!), 1e-9);
+        Assert.Equal(
+            ["water", "sodium-tripolyphosphate", "sodium-chloride", "sugar-granulated", "soy-sauce-shoyu"],
+            answer["dissolvingOrder"]!.AsArray().Select(i => (string)i!));
+        Assert.Contains("phosphate-first", answer.Codes());
+        Assert.Contains("float-reads-otherwise", answer.Codes());
+    }
+
+    [Fact]
+    public void A_line_solved_beside_given_amounts_makes_more_liquid()
+    {
+        var answer = Brine.Answer(
+            Brine.Shoulder,
+            """- /lines/1/amount & /targets = [{"ingredient":"salt","reached":{"value":9,"unit":"g/kg"}}]""");
+
+        // 2000 g of water are 90 % of it.
+        Assert.Equal(2222.22, (double)answer["made"]!["mass"]!["value"]!);
+        Assert.Equal(222.22, (double)answer["lines"]![1]!["made"]!["value"]!);
+    }
+
+    [Theory]
+    [InlineData("""/loss = {"value":20,"unit":"%"}""", 750)]
+    [InlineData("""/loss = {"value":150,"unit":"g"}""", 750)]
+    [InlineData("", 600)]
+    public void What_is_made_is_what_goes_in_and_what_stays_behind(string loss, double made)
+    {
+        var answer = Brine.Answer(Brine.Shoulder, string.Join(" & ", ((string[])["""/lines = [{"ingredient":"water"},{"ingredient":"salt","amount":{"value":7,"unit":"%-of-liquid"}}]""", loss]).Where(e => e.Length > 0)));
+
+        Assert.Equal(made, (double)answer["made"]!["mass"]!["value"]!, 1e-9);
+        Assert.Equal(600, (double)answer["needed"]!["mass"]!["value"]!);
+    }
+
+    [Fact]
+    public void Bowls_are_equal()
+    {
+        var answer = Brine.Answer(Brine.Shoulder, """/bowl = {"value":1,"unit":"kg"}""");
+
+        Assert.Equal(3, (int)answer["made"]!["batches"]!);
+        Assert.Equal(716.67, (double)answer["made"]!["batch"]!["mass"]!["value"]!);
+        Assert.Equal("""{"value":50,"unit":"g"}""", answer["lines"]![1]!["batch"].Text());
+    }
+
+    [Fact]
+    public void Pieces_share_the_meat() => Assert.Equal(
+        """{"value":1650,"unit":"g"}""", Brine.Answer(Brine.Shoulder, "/pieces = 4")["targetPieceWeight"].Text());
+
+    [Fact]
+    public void Nothing_said_of_what_stays_is_all_of_it_with_a_finding()
+    {
+        var answer = Brine.Answer(Brine.Shoulder, "- /retained");
+
+        Assert.Equal("""{"low":6.98,"typical":6.98,"high":6.98,"unit":"g/kg"}""", answer.Of("salt")["perKgGreen"].Text());
+        Assert.Equal(["retained-assumed"], answer.Codes());
+    }
+
+    [Fact]
+    public void Nothing_that_stays_reaches_nothing_but_is_put_in_all_the_same()
+    {
+        var answer = Brine.Answer(Brine.Shoulder, """/retained = {"value":0,"unit":"%"}""");
+
+        Assert.Equal(0, (double)answer.Of("salt")["perKgGreen"]!["high"]!);
+        Assert.Equal(6976.74, (double)answer.Of("salt")["ingoingPpm"]!["value"]!);
+    }
+
+    [Theory]
+    [InlineData(""" "pumped":{"value":5600,"unit":"g"} """, 12, 90)]
+    [InlineData(""" "drained":{"value":5400,"unit":"g"} """, 10, 80)]
+    [InlineData(""" "pumped":{"value":5600,"unit":"g"},"drained":{"value":5450,"unit":"g"} """, 12, 75)]
+    [InlineData(""" "drained":{"value":5600,"unit":"g"} """, 12, 100)]
+    public void Pieces_weighed_back_replace_the_estimates(string weights, double pump, double retained)
+    {
+        var answer = Brine.Answer(Brine.Shoulder, $$"""/weighedBack = {"green":{"value":5,"unit":"kg"},{{weights}}}""");
+
+        Assert.Equal(pump, (double)answer["dose"]!["value"]!, 1e-9);
+        Assert.Equal(retained, (double)answer["retained"]!["typical"]!, 1e-9);
+        Assert.Contains("weighed-back-used", answer.Codes());
+    }
+
+    [Fact]
+    public void Meat_that_was_injected_is_not_whole_inside()
+    {
+        var cautions = Brine.Answer(Brine.Shoulder)["cautions"]!.AsArray().Select(c => (string)c!["id"]!).ToList();
+
+        Assert.Contains("injected-not-intact", cautions);
+        Assert.Contains("injected-name", cautions);
+        Assert.Contains("liquid-once", cautions);
+        Assert.DoesNotContain("temperature-red-meat", cautions);
+        Assert.DoesNotContain("temperature-poultry", cautions);
+    }
+
+    [Fact]
+    public void Too_little_liquid_is_noticed() => Assert.Equal(
+        ["too-little-made"], Brine.Answer(Brine.Shoulder, """/lines/0/amount/value = 0.4 & /lines/1/amount/value = 30""").Codes());
+
+    [Theory]
+    [InlineData("/dose/value = 100", "pump-high;too-little-made")]
+    [InlineData("/dose/value = 20", "")]
+    [InlineData("/dose/value = 20.5", "pump-high")]
+    [InlineData("- /temperature", "temperature-assumed")]
+    [InlineData("""/temperature = {"value":42,"unit":"F"}""", "brine-warm")]
+    [InlineData("""/temperature = {"value":41,"unit":"F"}""", "")]
+    public void What_is_odd_is_noticed(string edits, string expected) => Assert.Equal(
+        expected.Split(';', StringSplitOptions.RemoveEmptyEntries), Brine.Answer(Brine.Shoulder, edits).Codes());
+
+    [Theory]
+    [InlineData("/dose/value = 0", "/dose/value out-of-range")]
+    [InlineData("/dose/value = 400", "/dose/value out-of-range")]
+    [InlineData("""/dose/unit = "g" """, "/dose/unit unit-not-allowed")]
+    [InlineData("- /dose", "/dose required")]
+    [InlineData("- /kind & - /meat", "/kind required; /meat required")]
+    [InlineData("""/kind = "rub" """, "/kind unknown-word")]
+    [InlineData("""/cut = "unicorn" """, "/cut unknown-cut")]
+    [InlineData("/pieces = 0", "/pieces out-of-range")]
+    [InlineData("/retained/low = 95", "/retained band-order")]
+    [InlineData("/retained/high = 101", "/retained/high out-of-range")]
+    [InlineData("/temperature/value = 41", "/temperature/value out-of-range")]
+    [InlineData("/temperature/value = -1", "/temperature/value out-of-range")]
+    [InlineData("""/time = {"value":1,"unit":"d"} & /liquid = {"value":1,"unit":"L"} & /saltInMeat = {"value":1,"unit":"g/kg"}""", "/liquid not-for-kind; /saltInMeat not-for-kind; /time not-for-kind")]
+    [InlineData("/lines = []", "/lines required")]
+    [InlineData("- /lines/1/amount", "/lines/1/amount required")]
+    [InlineData("/lines/1/amount/value = 720", "")]
+    [InlineData("/lines/1/amount/value = 740", "/lines above-saturation")]
+    [InlineData("""/lines/1/amount = {"value":7,"unit":"%-of-liquid"}""", "/lines/1/amount/unit mixed-authoring")]
+    [InlineData("""/loss = {"value":95,"unit":"%"}""", "/loss/value out-of-range")]
+    [InlineData("""/loss = {"value":95,"unit":"cm"}""", "/loss/unit unit-not-allowed")]
+    [InlineData("""/bowl = {"value":1,"unit":"g"}""", "/bowl capacity-too-small")]
+    [InlineData("""/weighedBack = {"green":{"value":5,"unit":"kg"}}""", "/weighedBack required")]
+    [InlineData("""/weighedBack = {"green":{"value":5,"unit":"kg"},"pumped":{"value":4,"unit":"kg"}}""", "/weighedBack/pumped out-of-range")]
+    [InlineData("""/weighedBack = {"green":{"value":5,"unit":"kg"},"pumped":{"value":11,"unit":"kg"}}""", "/weighedBack/pumped out-of-range")]
+    [InlineData("""/weighedBack = {"green":{"value":5,"unit":"kg"},"drained":{"value":4,"unit":"kg"}}""", "/weighedBack/drained out-of-range")]
+    [InlineData("""/weighedBack = {"pumped":{"value":4,"unit":"kg"}}""", "/weighedBack/green required")]
+    [InlineData("/targets = []", "/targets required")]
+    [InlineData("/targets = [null]", "/targets/0 required")]
+    [InlineData("/targets = [{}]", "/targets/0/ingredient required; /targets/0/reached required")]
+    [InlineData("""/targets = [{"ingredient":"salt","reached":{"value":8,"unit":"g/kg"}}]""", "/targets/0/ingredient target-not-free")]
+    [InlineData("""/targets = [{"ingredient":"paprika","reached":{"value":8,"unit":"g"}}]""", "/targets/0/reached/unit unit-not-allowed")]
+    [InlineData("""/targets = [{"ingredient":"sodium-chloride","reached":{"value":6,"unit":"g/kg"}}]""", "/targets/0/reached already-above")]
+    [InlineData("""/targets = [{"ingredient":"sugar-granulated","reached":{"value":1,"unit":"g/kg"}},{"ingredient":"sugar-granulated","reached":{"value":2,"unit":"g/kg"}}]""", "/targets/1/ingredient duplicate-id")]
+    [InlineData("""/targets = [{"ingredient":"sugar-granulated","reached":{"value":95,"unit":"g/kg"}}]""", "/targets/0/reached no-rest")]
+    public void An_injection_is_refused_where_it_is_wrong(string edits, string expected) => Assert.Equal(
+        expected.Split("; ", StringSplitOptions.RemoveEmptyEntries), Brine.Faults(Brine.Shoulder, edits));
+
+    [Theory]
+    [InlineData(23, "")]
+    [InlineData(24, "/targets/0/reached above-saturation")]
+    [InlineData(95, "/targets/0/reached above-saturation")]
+    public void A_target_is_refused_where_the_salt_for_it_does_not_dissolve(double target, string expected)
+    {
+        // At 90 % retained of 10 % pump 23.7 g/kg takes 26.3 % of salt, which is what dissolves at 4 C.
+        Assert.Equal(
+            expected.Split("; ", StringSplitOptions.RemoveEmptyEntries),
+            Brine.Faults(Brine.Shoulder, $$"""{{Water}} & /targets = [{"ingredient":"sodium-chloride","reached":{"value":{{target}},"unit":"g/kg"} }]"""));
+    }
+
+    [Fact]
+    public void A_fault_of_saturation_names_it()
+    {
+        var fault = Brine.Compute(Brine.Shoulder, """/temperature = {"value":60,"unit":"F"} & /lines/1/amount/value = 800""").Log.Faults[0];
+
+        // 26.395 % at 60 F.
+        Assert.Equal(26.395, (double)fault.Parameters["saturated"], 0.0051);
+        Assert.Contains("26.39 %", fault.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Targets_that_hang_on_one_another_are_refused() => Assert.Equal(
+        ["/targets/0/reached targets-undetermined"],
+        Brine.Faults(
+            Brine.Shoulder,
+            """/lines = [{"ingredient":"sodium-chloride","amount":{"value":1,"unit":"kg"}}] & /targets = [{"ingredient":"sodium-chloride","reached":{"value":8,"unit":"g/kg"}}]"""));
+}
