@@ -98,14 +98,20 @@ public sealed class ServerProcess : IAsyncDisposable
         _process.Dispose();
     }
 
+    // The end of either output comes as no line, at times before the other's first.
     private void Take(string? line)
     {
+        if (line is null)
+        {
+            return;
+        }
+
         lock (_output)
         {
             _output.AppendLine(line);
         }
 
-        if (line is not null && line.Contains("curl ", StringComparison.Ordinal))
+        if (line.Contains("curl ", StringComparison.Ordinal))
         {
             _isUp.TrySetResult();
         }
