@@ -103,11 +103,13 @@ public sealed class AccessibilityTests(Published published)
         Assert.Equal(width, await bench.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"));
     }
 
-    // 320 pixels is also what 200 % makes of 640, and 400 % of 1280.
+    // 180 pixels is what 200 % makes of a phone's 360; 320 is also what 400 % makes of 1280.
     [RequiresChromiumTheory]
+    [InlineData(180)]
     [InlineData(320)]
     [InlineData(360)]
     [InlineData(768)]
+    [InlineData(1280)]
     public async Task Nothing_is_wider_than_the_screen(int width)
     {
         await using var bench = await OpenAsync(width, ColorScheme.Light);
