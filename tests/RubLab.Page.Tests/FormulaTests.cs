@@ -100,6 +100,23 @@ public sealed class FormulaTests(Published published)
         await Expect(bench.Page.Locator("#save")).ToBeDisabledAsync();
     }
 
+    [RequiresChromiumTheory]
+    [InlineData("5,2 kg", "19.2 g/kg")]
+    [InlineData("5.2", "42.4 g/kg")]
+    [InlineData("3 lb 9 oz", "61.9 g/kg")]
+    public async Task The_weight_a_card_was_written_for_says_its_own_unit(string written, string salt)
+    {
+        await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
+        await bench.GoAsync("formula/new");
+        await WriteLineAsync(bench, 0, "salt", "table", "100", "g");
+        await Expect(bench.Page.Locator("#writtenFor-fault")).ToHaveTextAsync("Amounts need the weight of meat they were written for, or a dose.");
+        await bench.Page.Locator("#writtenFor").FillAsync("some");
+        await Expect(bench.Page.Locator("#writtenFor-fault")).ToHaveTextAsync("“some” cannot be read as one weight.");
+        await bench.Page.Locator("#writtenFor").FillAsync(written);
+        await Expect(bench.Page.Locator("#writtenFor-fault")).ToBeEmptyAsync();
+        await Expect(bench.Page.Locator("#screen-formula .whole")).ToContainTextAsync(salt);
+    }
+
     [RequiresChromiumFact]
     public async Task Amounts_are_read_as_cards_write_them()
     {

@@ -192,7 +192,7 @@ internal static class Reader
         return null;
     }
 
-    public static void Missing(Place at) => at.Fault("required", "This member is needed.");
+    public static void Missing(Place at) => at.Fault("required", "This is needed.");
 
     private static double? BandMember(double? value, string name, Place at, Bounds bounds)
     {

@@ -156,7 +156,7 @@ public sealed record Formula
         else if (mode is AuthoringMode.Amounts && draft.WrittenForGrams is null && !draft.IsWrittenForUnreadable)
         {
             at.At("writtenFor").Fault(
-                "written-for-required", "Amounts need the weight of meat they were written for (writtenFor), or a dose.");
+                "written-for-required", "Amounts need the weight of meat they were written for, or a dose.");
         }
         else if (mode is AuthoringMode.Amounts && draft is { WrittenForIs: WeightBasis.Purchase, Base: not RatioBase.Green })
         {

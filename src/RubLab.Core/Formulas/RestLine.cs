@@ -29,7 +29,7 @@ internal static class RestLine
             left++;
             if (!Has(mode))
             {
-                at.At("lines").At(i).At("amount").Fault("required", "This member is needed.");
+                at.At("lines").At(i).At("amount").Fault("required", "This is needed.");
             }
             else if (left > 1)
             {

@@ -1,6 +1,7 @@
 // A formula in the making: what is written in its fields, and the formula it reads as.
 import { readAmount } from '../words/amounts.js';
 import { readNumber, showNumber } from '../words/numbers.js';
+import { readPile } from '../words/weights.js';
 
 const amountUnits = ['g', 'kg', 'oz', 'lb', 'tsp', 'tbsp', 'cup', 'mL', 'g/kg', '%', 'parts-by-mass', 'parts-by-volume'];
 const liquidUnits = ['%-of-liquid', '%-of-water'];
@@ -65,7 +66,7 @@ export function readCard(card, measures) {
     kind: card.kind,
     base: card.base === 'green' ? undefined : card.base,
     dose: figure(card.dose, card.base === 'area' ? 'g/100cm2' : card.doseUnit, 'dose', faults),
-    writtenFor: figure(card.writtenFor, card.writtenForUnit, 'writtenFor', faults),
+    writtenFor: meatOf(card, faults),
     writtenForIs: card.writtenFor.trim() && card.writtenForIs === 'purchase' ? 'purchase' : undefined,
     reducedTo: isBoiled(card.kind) ? figure(card.reducedTo, '%', 'reducedTo', faults) : undefined,
     lines,
@@ -93,6 +94,17 @@ function amountOf(line, i, measures, faults) {
     faults.push({ field: `amount-${i}`, code, values });
   }
   return amount;
+}
+
+// Read as on the bench, so that "5,2 kg" and "3 lb 9 oz" say their unit themselves.
+function meatOf({ writtenFor, writtenForUnit }, faults) {
+  const read = readPile(writtenFor, writtenForUnit);
+  const [fault] = read.pieces.length > 1 ? [{ code: 'unreadable', values: { text: writtenFor.trim() } }] : read.faults;
+  if (fault) {
+    faults.push({ field: 'writtenFor', code: fault.code, values: fault.values });
+    return undefined;
+  }
+  return read.pieces[0]?.weight;
 }
 
 function figure(text, unit, field, faults) {
