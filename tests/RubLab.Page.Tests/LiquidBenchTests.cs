@@ -32,6 +32,24 @@ public sealed class LiquidBenchTests(Published published)
         await Expect(bench.Page.Locator(".stage")).Not.ToContainTextAsync("may be used again");
     }
 
+    // 8 % of 12 lb 8 oz make 13 lb 8 oz of it, of 10.5 lb 11.34 lb.
+    [RequiresChromiumFact]
+    public async Task A_piece_is_pumped_to_a_weight_of_the_scale_it_was_read_off()
+    {
+        await using var bench = await EnterAsync(Injection, "beef-brisket", "12 lb 8 oz\n10.5 lb\n5 kg");
+
+        await Expect(bench.Page.Locator(".pieces .target")).ToHaveTextAsync(["until it weighs 13 lb 8.0 oz", "until it weighs 11.34 lb", "until it weighs 5.400 kg"]);
+        await Expect(bench.Page.Locator(".summary")).ToContainTextAsync("3 pieces, 15.433 kg green");
+        await bench.Page.Locator("#pile-0").FillAsync("12 lb 8 oz\n10.5 lb");
+        await Expect(bench.Page.Locator(".summary")).ToContainTextAsync("2 pieces, 23.00 lb green");
+        await bench.GoAsync("paper");
+        await Expect(bench.Page.Locator(".on-pieces small")).ToHaveTextAsync(["12 lb 8 oz until it weighs 13 lb 8.0 oz", "10.5 lb until it weighs 11.34 lb"]);
+        await bench.GoAsync("bench");
+        await bench.Page.Locator("#weigh-out").ClickAsync();
+        var steps = await StepsAsync(bench);
+        Assert.Equal(["Piece 1 13 lb 8.0 oz", "Piece 2 11.34 lb"], steps[^2..]);
+    }
+
     [RequiresChromiumFact]
     public async Task A_soak_lies_around_the_meat_without_cups_and_takes_its_time()
     {

@@ -105,6 +105,18 @@ public sealed partial class PaperTests(Published published)
         Assert.Equal(1, Page().Count(await PrintAsync(bench, "labels")));
     }
 
+    [RequiresChromiumFact]
+    public async Task What_the_ingredients_carry_stands_on_the_bench_and_on_the_sheet()
+    {
+        const string carried = "Allergens: mustard (Yellow mustard). Read your label: Yellow mustard; Worcestershire sauce; Hot pepper sauce.";
+        await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
+        await bench.EnterAsync("lockside-mustard-slather", "pork-shoulder", "4 x 3.6 kg");
+        await Expect(bench.Sheet.Locator(".weighing .flag")).ToHaveTextAsync(carried);
+        await bench.GoAsync("paper");
+        await Expect(bench.Page.Locator(".page")).ToContainTextAsync(carried);
+        await Expect(bench.Page.Locator(".label")).ToContainTextAsync("Allergens: mustard.");
+    }
+
     private async Task<Bench> OpenAsync(string pile, string locale, ColorScheme scheme = ColorScheme.Light)
     {
         var bench = await Bench.OpenAsync(published.Browser, published.Server.Address, 1280, scheme, locale);

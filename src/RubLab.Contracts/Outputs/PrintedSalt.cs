@@ -1,18 +1,19 @@
 using RubLab.Contracts.Salt;
 using RubLab.Contracts.Scaling;
+using RubLab.Core.Catalogues;
 
 namespace RubLab.Contracts.Outputs;
 
 /// <summary>The salt of one pile line, with its band and what ranges say about it.</summary>
 internal static class PrintedSalt
 {
-    public static string Of(LineLedgerResponse line)
+    public static string Of(LineLedgerResponse line, Catalogue catalogue)
     {
         var ledger = line.Ledger;
         var cooked = ledger.SaltPerKgCooked is { } perCooked ? $"<p>Cooked: {PrintedSheet.Band(perCooked)}.</p>\n" : "";
         var portion = ledger.SodiumPerPortion is { } sodium ? $"<p>Sodium in a portion: {PrintedSheet.Band(sodium)}.</p>\n" : "";
         return $"""
-            <h3>{Html.Text(line.Line)}</h3>
+            <h3>{Html.Text(LineNames.Of(line.Line, catalogue))}</h3>
             <p>Salt on green meat: <strong>{PrintedSheet.Band(ledger.SaltPerKgGreen)}</strong>; on the scale {PrintedSheet.Ratio(ledger.SaltWeighedPerKgGreen)}.</p>
             {cooked}{portion}{Checks(line)}
             """;

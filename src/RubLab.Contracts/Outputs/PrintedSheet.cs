@@ -38,7 +38,7 @@ public static class PrintedSheet
         yield return "<section aria-labelledby=\"salt\">\n<h2 id=\"salt\">Salt</h2>\n";
         foreach (var line in sheet.Salt)
         {
-            yield return PrintedSalt.Of(line);
+            yield return PrintedSalt.Of(line, catalogue);
         }
 
         yield return PrintedRemarks.Of(sheet.Findings, sheet.Cautions);

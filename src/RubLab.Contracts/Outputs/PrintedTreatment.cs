@@ -32,7 +32,7 @@ internal static class PrintedTreatment
                 """;
         }
 
-        yield return "</tbody>\n</table>\n";
+        yield return $"</tbody>\n</table>\n{Allergens(treatment, catalogue)}";
         if (where == Around)
         {
             yield return "<p>All pieces lie in it together, covered and cold.</p>\n";
@@ -49,7 +49,7 @@ internal static class PrintedTreatment
             foreach (var piece in pieces)
             {
                 yield return $"""
-                    <tr><th scope="row">{piece.Number}</th><td class="weigh">{PrintedSheet.Quantity(piece.Amount)}</td><td class="aloud">{Html.Text(ReadAloud.Of(piece, treatment.Name))}</td></tr>
+                    <tr><th scope="row">{piece.Number}</th><td class="weigh">{PrintedSheet.Quantity(piece.Amount)}</td><td class="aloud">{Html.Text(ReadAloud.Of(piece, LineNames.Of(piece.Line, catalogue), treatment.Name))}</td></tr>
 
                     """;
             }
@@ -66,6 +66,18 @@ internal static class PrintedTreatment
         "soak" => Around,
         _ => "on",
     };
+
+    private static string Allergens(SheetTreatmentResponse treatment, Catalogue catalogue)
+    {
+        string Name(string ingredient) => IngredientNames.Of(ingredient, null, catalogue);
+        var known = treatment.Allergens.Select(a => $"{a.Allergen.Replace('-', ' ')} ({string.Join("; ", a.Ingredients.Select(Name))})");
+        string[] sentences =
+        [
+            .. treatment.Allergens.Count > 0 ? [$"Allergens: {string.Join(", ", known)}."] : Array.Empty<string>(),
+            .. treatment.ReadYourLabel.Count > 0 ? [$"Read your label: {string.Join("; ", treatment.ReadYourLabel.Select(Name))}."] : Array.Empty<string>(),
+        ];
+        return sentences.Length == 0 ? "" : $"<p class=\"allergens\"><strong>{Html.Text(string.Join(" ", sentences))}</strong></p>\n";
+    }
 
     private static string BoilDown(SheetTreatmentResponse treatment) => treatment.BoilDownTo is { } left
         ? $"\n<p>Boil it down until the pot holds <strong>{PrintedSheet.Quantity(left)}</strong>.</p>"

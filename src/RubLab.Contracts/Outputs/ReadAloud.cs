@@ -8,11 +8,12 @@ public static class ReadAloud
 {
     /// <summary>The sentence.</summary>
     /// <param name="piece">The piece.</param>
+    /// <param name="line">Name of its line of the pile.</param>
     /// <param name="treatment">Name of the treatment.</param>
-    public static string Of(SheetPieceResponse piece, string treatment)
+    public static string Of(SheetPieceResponse piece, string line, string treatment)
     {
         var label = piece.Label is null ? "" : $" {piece.Label},";
-        return $"Piece {piece.Number}, {piece.Line},{label} {Spoken(piece.GreenWeight)} green: {Spoken(piece.Amount)} of {treatment}{Until(piece)}.";
+        return $"Piece {piece.Number}, {line},{label} {Spoken(piece.GreenWeight)} green: {Spoken(piece.Amount)} of {treatment}{Until(piece)}.";
     }
 
     private static string Until(SheetPieceResponse piece) =>

@@ -32,6 +32,12 @@ public sealed record SheetTreatmentResponse
     /// <summary>What to weigh of each ingredient; toMix of the lines sums to toMix above.</summary>
     public required IReadOnlyList<SheetLineResponse> Lines { get; init; }
 
+    /// <summary>Allergens that its ingredients hold by their nature; none listed does not mean that it is free of any.</summary>
+    public required IReadOnlyList<AllergenResponse> Allergens { get; init; }
+
+    /// <summary>Ids of its ingredients that differ by maker, whose own labels have to be read.</summary>
+    public required IReadOnlyList<string> ReadYourLabel { get; init; }
+
     /// <summary>The mix bowl by bowl, where it needs several.</summary>
     public IReadOnlyList<BowlResponse>? Bowls { get; init; }
 

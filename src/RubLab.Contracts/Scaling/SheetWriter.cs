@@ -24,6 +24,7 @@ internal static class SheetWriter
     {
         var treatment = sheet.Treatment;
         var formula = treatment.Ratios.Formula;
+        var ingredients = treatment.Ratios.Lines.Select(l => l.Line.Ingredient).ToList();
         var unit = FormulaAnswers.UnitOf(formula.Base);
         var unitOfMix = request.Scales.Finest.Step.Unit;
         return new SheetTreatmentResponse
@@ -38,6 +39,8 @@ internal static class SheetWriter
             ToMix = new Quantity((double)sheet.ToMix, unitOfMix.Symbol),
             BoilDownTo = formula.PercentLeft < 100 ? Weight((double)sheet.ToMix * unitOfMix.Factor * formula.PercentLeft / 100, request.Scales.Finest.Step) : null,
             Lines = LinesOf(sheet, unit, !request.Scales.IsSingle),
+            Allergens = AllergenResponse.Of(ingredients),
+            ReadYourLabel = ingredients.Where(i => i.IsGenericCompound).Select(i => i.Id).Distinct().ToList(),
             Bowls = sheet.BowlCount > 1 ? BowlsOf(sheet) : null,
             Coverage = CoverageOf(sheet, request),
             AddedSolution = formula.Kind == FormulaKind.Injection

@@ -25,9 +25,30 @@ public class PrintedSheetTests
         var sheet = Sheets.Full();
         var page = Print(sheet);
         var pieces = sheet.Treatments.SelectMany(t => t.Pieces!.Select(p => (Piece: p, t.Name))).ToList();
-        Assert.Equal(pieces.Select(p => ReadAloud.Of(p.Piece, p.Name)), Cells(page, "aloud"));
+        Assert.Equal(pieces.Select(p => ReadAloud.Of(p.Piece, p.Piece.Line, p.Name)), Cells(page, "aloud"));
         Assert.Contains("Piece 5, legs, blue tag, 297.7 grams green: 0 grams of Old card.", Cells(page, "aloud"));
         Assert.All(pieces, p => Assert.Contains(Text(p.Piece.Amount), Cells(page, "weigh")));
+    }
+
+    [Fact]
+    public void A_line_that_goes_by_its_cuts_id_is_called_by_its_name()
+    {
+        var first = Sheets.First("- /pile/0/id & - /treatments/0/on");
+        var page = Print(first);
+        Assert.Equal("pork-shoulder", first.Salt[0].Line);
+        Assert.Equal("Piece 1, Pork shoulder, 3312 grams green: 73 grams of Lockside pork rub.", Cells(page, "aloud").First());
+        Assert.Contains(page.Descendants("h3"), h => h.Value == "Pork shoulder");
+        Assert.DoesNotContain("pork-shoulder", page.Root!.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_its_ingredients_carry_stands_on_each_treatments_own_page()
+    {
+        var brine = Print(Sheets.Full()).Descendants("section").Single(s => s.Element("h2")!.Value == "Brine");
+        Assert.Equal(
+            "Allergens: soybeans (Soy sauce), wheat (Soy sauce). Read your label: Curing salt, content as on its pack; Soy sauce.",
+            brine.Descendants("p").Single(p => (string?)p.Attribute("class") == "allergens").Value);
+        Assert.DoesNotContain(Print(Sheets.First()).Descendants("p"), p => (string?)p.Attribute("class") == "allergens");
     }
 
     [Theory]
@@ -50,7 +71,7 @@ public class PrintedSheetTests
     [InlineData("lb", 1, "1 pound of")]
     [InlineData("mg", 20, "20 milligrams of")]
     public void Units_are_spoken_in_full(string unit, double amount, string words) => Assert.Contains(
-        words, ReadAloud.Of(new SheetPieceResponse(1, "legs", null, new(300, "g"), new(amount, unit)), "Old card"), StringComparison.Ordinal);
+        words, ReadAloud.Of(new SheetPieceResponse(1, "legs", null, new(300, "g"), new(amount, unit)), "legs", "Old card"), StringComparison.Ordinal);
 
     [Fact]
     public void Each_treatment_has_a_page_with_what_to_weigh_and_the_running_total()

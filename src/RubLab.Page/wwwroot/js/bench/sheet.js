@@ -1,6 +1,7 @@
 // The batch sheet: what to weigh, and what goes on each piece.
 import { button, headOf, make } from '../dom.js';
-import { amount, meat, names, quantity, whither, writtenOf } from '../words/show.js';
+import { allergensOnSheet } from '../words/allergens.js';
+import { amount, doseOf, meat, names, scaleOf, whither, writtenOf } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
 
 /** The one sentence a screen reader says when the sheet changes. */
@@ -37,7 +38,7 @@ function treatmentOf(treatment, t, answer, read) {
     make('header', null,
       make('h3', { id: `treatment-${t}` }, answer.treatments.length > 1 ? say('sheet.place', { place: t + 1, name: treatment.name }) : treatment.name),
       make('p', { class: 'hint' }, say('sheet.of', {
-        kind: say(`kind.${treatment.kind}`), dose: quantity(treatment.dose), base: say(`base.${treatment.base}`),
+        kind: say(`kind.${treatment.kind}`), dose: doseOf(treatment.dose), base: say(`base.${treatment.base}`),
       }), times),
       ['dry-brine', 'soak'].includes(treatment.kind) ? make('a', { class: 'plain', href: `#/time/${t}` }, say('sheet.howFar')) : null),
     weighingOf(treatment, t, read.request.weighingStep),
@@ -45,10 +46,11 @@ function treatmentOf(treatment, t, answer, read) {
 }
 
 function summaryOf(answer, { pieces }) {
-  return sayCount('sheet.pieces', pieces.length, { weight: meat(answer.greenWeight) });
+  return sayCount('sheet.pieces', pieces.length, { weight: meat(answer.greenWeight, scaleOf(pieces)) });
 }
 
 function weighingOf(treatment, t, step) {
+  const carried = allergensOnSheet(treatment);
   return make('section', { class: 'weighing' },
     make('h4', null, say('sheet.weigh')),
     make('dl', { class: 'totals' },
@@ -63,6 +65,7 @@ function weighingOf(treatment, t, step) {
         make('td', { class: 'figure' }, amount(line.toMix, line.step ?? step)),
         make('td', null, amount(line.runningTotal, step)))))),
     treatment.bowls ? bowlsOf(treatment, step) : null,
+    carried ? make('p', { class: 'flag' }, carried) : null,
     treatment.boilDownTo ? make('p', { class: 'flag' }, say('sheet.boilDown', { weight: meat(treatment.boilDownTo) })) : null);
 }
 
@@ -75,7 +78,8 @@ function bowlsOf(treatment, step) {
 const mostShown = 60;
 
 function piecesOf(treatment, read) {
-  const { request } = read;
+  const { request, pieces } = read;
+  const scale = piece => pieces[piece.number - 1].scale;
   if (whither(treatment.kind) === 'around') {
     return make('p', { class: 'hint' }, say('sheet.together'));
   }
@@ -86,8 +90,8 @@ function piecesOf(treatment, read) {
     make('strong', { class: 'figure' }, amount(piece.amount, request.weighingStep)),
     ' ',
     make('span', { class: 'of' }, writtenOf(piece, read)),
-    piece.targetWeight ? make('span', { class: 'of target' }, say('sheet.piece.until', { weight: meat(piece.targetWeight) })) : null,
-    linesOf.get(piece.line)?.weightIs === 'purchase' ? make('span', { class: 'of' }, say('sheet.piece.green', { weight: meat(piece.greenWeight) })) : null)));
+    piece.targetWeight ? make('span', { class: 'of target' }, say('sheet.piece.until', { weight: meat(piece.targetWeight, scale(piece)) })) : null,
+    linesOf.get(piece.line)?.weightIs === 'purchase' ? make('span', { class: 'of' }, say('sheet.piece.green', { weight: meat(piece.greenWeight, scale(piece)) })) : null)));
   const shown = treatment.pieces.slice(0, mostShown);
   const section = make('section', { class: 'pieces' }, make('h4', null, say(`sheet.each.${whither(treatment.kind)}`)), list(shown));
   if (treatment.pieces.length > mostShown) {

@@ -59,7 +59,7 @@ function targetsOf(answered, pieces) {
     make('h3', { id: 'cure-pieces' }, say('cure.pieces')),
     make('ol', null, answered.slice(0, mostPieces).map(piece => make('li', null,
       make('span', { class: 'number' }, say('sheet.piece', { number: piece.number })), ' ',
-      make('strong', { class: 'figure' }, meat(piece.targetWeight)), ' ',
+      make('strong', { class: 'figure' }, meat(piece.targetWeight, pieces[piece.number - 1].scale)), ' ',
       make('span', { class: 'of' }, pieces[piece.number - 1].written)))),
     answered.length > mostPieces ? make('p', { class: 'hint' }, sayCount('cure.morePieces', answered.length - mostPieces)) : null);
 }

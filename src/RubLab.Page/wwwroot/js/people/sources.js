@@ -1,6 +1,6 @@
 // What the shopping list is for: the sheet on the bench, sheets kept for it before, and the plan.
 import { button, make } from '../dom.js';
-import { meat } from '../words/show.js';
+import { meat, scaleOf } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
 
 const mostSheets = 20;
@@ -22,7 +22,7 @@ export class Sources {
   /** @returns {Promise<{sheets: object[], formulas: object, lost: string[]}>} what to list, and titles of kept sheets whose formula is gone. */
   async read() {
     const sheet = await this.#app.sheet?.();
-    this.#bench = sheet?.answer ? { title: titleOf(sheet.answer, sheet.read.pieces.length), body: JSON.stringify(sheet.read.request) } : undefined;
+    this.#bench = sheet?.answer ? { title: titleOf(sheet.answer, sheet.read.pieces), body: JSON.stringify(sheet.read.request) } : undefined;
     const formulas = { ...sheet?.formulas };
     const sheets = [];
     const lost = [];
@@ -122,5 +122,5 @@ export class Sources {
 }
 
 function titleOf({ treatments, greenWeight }, pieces) {
-  return `${treatments.map(treatment => treatment.name).join(', ')}: ${sayCount('sheet.pieces', pieces, { weight: meat(greenWeight) })}`;
+  return `${treatments.map(treatment => treatment.name).join(', ')}: ${sayCount('sheet.pieces', pieces.length, { weight: meat(greenWeight, scaleOf(pieces)) })}`;
 }

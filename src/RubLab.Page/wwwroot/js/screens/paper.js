@@ -1,8 +1,9 @@
 // Paper: a batch sheet on one page per treatment, and a draft of what a jar's label must say.
 import { button, headOf, make } from '../dom.js';
 import { cut, ingredient } from '../engine.js';
+import { allergensOf, allergensOnSheet, labelsToRead } from '../words/allergens.js';
 import { locale } from '../words/numbers.js';
-import { amount, band, meat, names, quantity, whither, writtenOf } from '../words/show.js';
+import { amount, band, doseOf, meat, names, scaleOf, whither, writtenOf } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
 
 let app;
@@ -45,13 +46,14 @@ function printOnly(what) {
 function pageOf(treatment, t, answer, read) {
   const { request } = read;
   const step = request.weighingStep;
+  const carried = allergensOnSheet(treatment);
   const many = treatment.pieces.length > 24 ? ' dense' : '';
   return make('article', { class: `page ${app.settings.paper}${many}` },
     make('header', null,
       make('h3', null, say('sheet.place', { place: t + 1, name: treatment.name })),
       make('p', null, [
-        say('sheet.of', { kind: say(`kind.${treatment.kind}`), dose: quantity(treatment.dose), base: say(`base.${treatment.base}`) }),
-        sayCount('sheet.pieces', treatment.pieces.length, { weight: meat(answer.greenWeight) }),
+        say('sheet.of', { kind: say(`kind.${treatment.kind}`), dose: doseOf(treatment.dose), base: say(`base.${treatment.base}`) }),
+        sayCount('sheet.pieces', treatment.pieces.length, { weight: meat(answer.greenWeight, scaleOf(read.pieces)) }),
         new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(new Date()),
       ].join(' · ')),
       answer.status === 'planned' ? make('p', null, make('strong', null, say('sheet.planned'))) : null),
@@ -64,6 +66,7 @@ function pageOf(treatment, t, answer, read) {
           make('td', { class: 'figure' }, amount(line.toMix, line.step ?? step)), make('td', null, amount(line.runningTotal, step)), make('td', null, line.spoon?.text ?? ''));
       }))),
     treatment.boilDownTo ? make('p', null, make('strong', null, say('sheet.boilDown', { weight: meat(treatment.boilDownTo) }))) : null,
+    carried ? make('p', null, make('strong', null, carried)) : null,
     ...onPieces(treatment, read, step),
     make('footer', null,
       make('p', null, saltLine(answer, request)),
@@ -74,13 +77,14 @@ function onPieces({ kind, pieces }, read, step) {
   if (whither(kind) === 'around') {
     return [make('p', null, say('sheet.together'))];
   }
+  const scale = piece => read.pieces[piece.number - 1].scale;
   const isPurchase = new Set(read.request.pile.filter(line => line.weightIs === 'purchase').map(line => line.id));
-  const ofPiece = piece => [writtenOf(piece, read), isPurchase.has(piece.line) && say('sheet.piece.green', { weight: meat(piece.greenWeight) })].filter(Boolean).join(', ');
+  const ofPiece = piece => [writtenOf(piece, read), isPurchase.has(piece.line) && say('sheet.piece.green', { weight: meat(piece.greenWeight, scale(piece)) })].filter(Boolean).join(', ');
   return [
     make('h4', null, say(`sheet.each.${whither(kind)}`)),
     make('ol', { class: 'on-pieces' }, pieces.map(piece => make('li', null,
       make('span', { class: 'box' }), make('span', null, `${piece.number}`), make('strong', null, amount(piece.amount, step)),
-      make('small', null, ofPiece(piece), piece.targetWeight ? ` ${say('sheet.piece.until', { weight: meat(piece.targetWeight) })}` : '')))),
+      make('small', null, ofPiece(piece), piece.targetWeight ? ` ${say('sheet.piece.until', { weight: meat(piece.targetWeight, scale(piece)) })}` : '')))),
   ];
 }
 
@@ -94,13 +98,12 @@ function labelOf(treatment) {
     merged.set(line.ingredient, (merged.get(line.ingredient) ?? 0) + line.toMix.value);
   }
   const known = [...merged].sort((a, b) => b[1] - a[1]).map(([id]) => ingredient(id));
-  const allergens = [...new Set(known.flatMap(item => item.allergens))];
-  const unread = known.filter(item => item.readYourLabel).map(item => item.name);
+  const unread = labelsToRead(treatment);
   return make('article', { class: 'label' },
     make('h3', null, treatment.name),
     make('p', null, make('strong', null, say('label.ingredients')), ' ', known.map(item => item.name).join(', '), '.'),
-    make('p', null, make('strong', null, say('label.allergens')), ' ', allergens.length > 0 ? allergens.map(word => say(`allergen.${word}`)).join(', ') : say(unread.length > 0 ? 'label.noneKnown' : 'label.noneListed'), '.'),
-    unread.length > 0 ? make('p', null, make('strong', null, say('label.readYours', { names: unread.join(', ') }))) : null,
+    make('p', null, make('strong', null, say('label.allergens')), ' ', allergensOf(treatment) || say(unread ? 'label.noneKnown' : 'label.noneListed'), '.'),
+    unread ? make('p', null, make('strong', null, unread)) : null,
     make('p', null, say('label.net', { weight: amount(treatment.toMix) })),
     make('p', { class: 'draft' }, say('label.draft')));
 }

@@ -9,7 +9,7 @@ import { fieldsOf, formOf, keep, workbenchOf } from '../forms/workbench.js';
 import { loadWritten } from '../kept/written.js';
 import { answerFor } from '../sauce/answer.js';
 import { blank, fieldOf, readSauce } from '../sauce/request.js';
-import { amount, band, meat, names, quantity } from '../words/show.js';
+import { amount, band, doseOf, meat, names, quantity } from '../words/show.js';
 import { say } from '../words/texts.js';
 
 const kinds = ['sauce', 'mop'];
@@ -76,7 +76,7 @@ function outcomeOf(answer, { id, dose, base }) {
           make('th', { scope: 'row' }, names(line).name, make('small', null, names(line).form)),
           make('td', { class: 'figure' }, amount(line.intoPot, step)),
           make('td', null, line.salt.high > 0 ? band(line.salt) : say('form.blank')))))),
-      dose ? make('p', null, say('sauce.onMeat', { dose: quantity(dose), base: say(`base.${base}`) }), ' ', button(say('formulas.putOn'), () => toBench(id), { class: 'plain' })) : null),
+      dose ? make('p', null, say('sauce.onMeat', { dose: doseOf(dose), base: say(`base.${base}`) }), ' ', button(say('formulas.putOn'), () => toBench(id), { class: 'plain' })) : null),
     make('section', { 'aria-labelledby': 'sauce-salt' },
       make('h3', { id: 'sauce-salt' }, say('sauce.salt')),
       make('dl', { class: 'bands' },

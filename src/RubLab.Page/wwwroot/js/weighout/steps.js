@@ -9,13 +9,14 @@ import { say } from '../words/texts.js';
  */
 export function stepsOf({ read, answer }) {
   const step = read.request.weighingStep;
+  const scale = piece => read.pieces[piece.number - 1].scale;
   const isPurchase = new Set(read.request.pile.filter(line => line.weightIs === 'purchase').map(line => line.id));
   const mixes = answer.treatments.flatMap((treatment, t) => mixing(treatment, t, step));
   const cups = answer.treatments.flatMap((treatment, t) => whither(treatment.kind) !== 'on' ? [] : treatment.pieces.map(piece => ({
     kind: 'cup', treatment: t, name: treatment.name,
     what: say('step.cup', { number: piece.number }),
     note: say(isPurchase.has(piece.line) ? 'step.cup.ofPurchase' : 'step.cup.of', {
-      name: treatment.name, weight: writtenOf(piece, read), green: meat(piece.greenWeight),
+      name: treatment.name, weight: writtenOf(piece, read), green: meat(piece.greenWeight, scale(piece)),
     }),
     amount: amount(piece.amount, step), value: piece.amount.value, unit: piece.amount.unit,
   })));
@@ -26,7 +27,7 @@ export function stepsOf({ read, answer }) {
       what: say('step.meat', { name: treatment.name }), note: say(`step.meat.${how}`), amount: '',
       ...(how === 'around' ? { value: treatment.onMeat.value, unit: treatment.onMeat.unit } : {}),
     };
-    return how === 'into' ? [first, ...treatment.pieces.map(piece => pumping(treatment, t, piece, writtenOf(piece, read), isPurchase.has(piece.line)))] : [first];
+    return how === 'into' ? [first, ...treatment.pieces.map(piece => pumping(treatment, t, piece, { written: writtenOf(piece, read), scale: scale(piece), isOfPurchase: isPurchase.has(piece.line) }))] : [first];
   });
   return [...trimming(answer), ...mixes, ...cups, ...meats];
 }
@@ -36,10 +37,11 @@ function trimming({ status, treatments: [{ name }] }) {
   return status === 'planned' ? [{ kind: 'trim', treatment: 0, name, what: say('step.trim'), note: say('step.trim.how'), amount: '' }] : [];
 }
 
-function pumping({ name }, t, { number, amount: { value, unit }, greenWeight, targetWeight }, written, isOfPurchase) {
+function pumping({ name }, t, { number, amount: { value, unit }, greenWeight, targetWeight }, { written, scale, isOfPurchase }) {
   return {
     kind: 'pump', treatment: t, name,
-    what: say('sheet.piece', { number }), note: say(isOfPurchase ? 'step.pump.ofPurchase' : 'step.pump', { written, green: meat(greenWeight) }), amount: meat(targetWeight), value, unit,
+    what: say('sheet.piece', { number }), note: say(isOfPurchase ? 'step.pump.ofPurchase' : 'step.pump', { written, green: meat(greenWeight, scale) }),
+    amount: meat(targetWeight, scale), value, unit,
   };
 }
 

@@ -21,8 +21,12 @@ export function weightIn({ value, unit }, wanted) {
   return `${shown(figure, decimals(figure))}${space}${wanted}`;
 }
 
-/** A weight as it would be written on the bench: with the digits of a kitchen's scale. */
+/** A weight with the digits of a kitchen's scale, which shows kilograms, pounds, or pounds and ounces. */
 export function scaledIn({ value, unit }, wanted) {
+  if (wanted === 'lb-oz') {
+    const ounces = Number((value * gramsOf[unit] / gramsOf.oz).toFixed(1));
+    return `${showFixed(Math.floor(ounces / 16), 0)}${space}lb${space}${showFixed(ounces % 16, 1)}${space}oz`;
+  }
   return `${showFixed(value * gramsOf[unit] / gramsOf[wanted], wanted === 'lb' ? 2 : 3)}${space}${wanted}`;
 }
 

@@ -1,5 +1,6 @@
 // Quantities of an answer in words.
 import { cut, ingredient, source } from '../engine.js';
+import { scaledIn } from './bought.js';
 import { decimalsOf, showEstimate, showFixed, showNumber } from './numbers.js';
 import { say } from './texts.js';
 
@@ -12,17 +13,31 @@ export function amount(quantity, step) {
   return `${showFixed(quantity.value, decimals)}${space}${quantity.unit}`;
 }
 
-const larger = { g: { unit: 'kg', of: 1000, decimals: 3 }, oz: { unit: 'lb', of: 16, decimals: 2 } };
+const larger = { g: { unit: 'kg', of: 1000 }, oz: { unit: 'lb', of: 16 } };
 
-/** A weight of meat, in the larger unit where it makes one up. */
-export function meat({ value, unit }) {
+/** A weight of meat: as the scale shows it that the meat was read off, or else in the larger unit where it makes one up. */
+export function meat({ value, unit }, scale = 'kg') {
   const next = larger[unit];
-  return next && value >= next.of ? `${showFixed(value / next.of, next.decimals)}${space}${next.unit}` : quantity({ value, unit });
+  if (scale !== 'kg') {
+    return scaledIn({ value, unit }, scale);
+  }
+  return next && value >= next.of ? scaledIn({ value, unit }, next.unit) : quantity({ value, unit });
+}
+
+/** The scale a whole pile was read off. */
+export function scaleOf(pieces) {
+  const scales = new Set(pieces.map(piece => piece.scale));
+  return scales.size === 1 ? [...scales][0] : scales.has('kg') ? 'kg' : 'lb';
 }
 
 /** A figure as it stands. */
 export function quantity({ value, unit }) {
   return `${showNumber(value)}${space}${unit}`;
+}
+
+/** A dose; one that was worked out from spoons has more digits than anybody weighs. */
+export function doseOf({ value, unit }) {
+  return quantity({ value: Number(value >= 1 ? value.toFixed(2) : value.toPrecision(3)), unit });
 }
 
 /** An amount as a formula's line has it, its unit in words. */

@@ -747,6 +747,7 @@ const texts = {
   'sheet.total.on': '{amount} on the meat',
   'sheet.total.into': '{amount} into the meat',
   'sheet.total.around': '{amount} around the meat',
+  'sheet.allergen': '{allergen} ({names})',
   'sheet.each.on': 'On each piece',
   'sheet.each.into': 'Into each piece',
   'sheet.piece.until': 'until it weighs {weight}',

@@ -1,4 +1,5 @@
 // A pile as read off a scale: one weight a line.
+import { boughtIn } from './bought.js';
 import { decimalsOf, readNumber, showFixed } from './numbers.js';
 
 /** The page lists every piece, so it takes no more of them than a reader can. */
@@ -27,7 +28,7 @@ const poundsAndOunces = new RegExp(`^(\\d+)\\s*(\\p{L}+|#)\\.?\\s*,?\\s*(${numbe
  * @param {string} text what stands in the field.
  * @param {string} bareUnit the unit of a number that names none.
  * @param {number} [before] how many pieces other lines of the pile have already.
- * @returns {{pieces: {weight: {value: number, unit: string}, written: string, line: number}[], faults: {line: number, code: string, values: object}[]}}
+ * @returns {{pieces: {weight: {value: number, unit: string}, written: string, scale: 'kg' | 'lb' | 'lb-oz', line: number}[], faults: {line: number, code: string, values: object}[]}}
  * lines are counted from 1.
  */
 export function readPile(text, bareUnit, before = 0) {
@@ -47,7 +48,7 @@ export function readPile(text, bareUnit, before = 0) {
       faults.push({ line, code: 'too-many', values: { most: mostPieces } });
     } else {
       for (let i = 0; i < read.count; i++) {
-        pieces.push({ weight: read.weight, written: read.written, line });
+        pieces.push({ weight: read.weight, written: read.written, scale: read.scale, line });
       }
     }
   });
@@ -74,7 +75,7 @@ function readWeight(written, bareUnit) {
   if (both && unitOf.get(both[2].toLowerCase()) === 'lb' && unitOf.get(both[4].toLowerCase()) === 'oz') {
     const ounces = readNumber(both[3]).value;
     return ounces < 16
-      ? { weight: { value: Number(both[1]) + ounces / 16, unit: 'lb' }, written }
+      ? { weight: { value: Number(both[1]) + ounces / 16, unit: 'lb' }, written, scale: 'lb-oz' }
       : { code: 'ounces' };
   }
   const one = single.exec(written);
@@ -94,7 +95,7 @@ function readWeight(written, bareUnit) {
   }
   return other !== undefined && !heavyUnits.has(unit)
     ? { code: 'either', values: { value, other, unit }, choices: [`${plainly(value)} ${unit}`, `${other} ${unit}`] }
-    : { weight: { value, unit }, written: one[2] === undefined ? `${written} ${unit}` : written };
+    : { weight: { value, unit }, written: one[2] === undefined ? `${written} ${unit}` : written, scale: boughtIn({ bareUnit: unit }) };
 }
 
 // A range is no weight: the cook says which.
