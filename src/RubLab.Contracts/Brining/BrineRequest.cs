@@ -64,7 +64,7 @@ public sealed record BrineRequest
     /// <summary>Soak: water in the raw meat, percent; the cut's own if left out.</summary>
     public QuantityRequest? MeatWater { get; init; }
 
-    /// <summary>Soak: sodium chloride in the meat before, g/kg; none if left out.</summary>
+    /// <summary>Soak: sodium chloride in the meat before, g/kg, which a target is not below; none if left out.</summary>
     public QuantityRequest? SaltInMeat { get; init; }
 
     /// <summary>Soak: measured thickness of a piece, or diameter of a cylinder; from the cut's shape and the weight if left out.</summary>
