@@ -45,7 +45,7 @@ internal sealed record BrineStack(SaltLedger Ledger, IReadOnlyList<LimitCheck> L
                     soak.WaterRatio)
                 : null,
         };
-        var pile = new Pile([new PileLine { Id = cut.Name, Cut = cut, Product = read.Product, SkinPercent = read.SkinPercent, WeightIs = WeightBasis.Green, WeighedGrams = [read.MeatGrams] }]);
+        var pile = new Pile([new PileLine { Id = cut.Name, Cut = cut, Product = read.Product, SkinPercent = read.SkinPercent, WeightIs = WeightBasis.Green, WeighedGrams = [read.Pieces.MeatGrams] }]);
         return new BrineStack(
             SaltLedger.Of(pile, 0, [treatment], isWeighed: true),
             LimitChecks.Of(AdditiveLoads.Of(pile, 0, [treatment], isWeighed: true), pile.Lines[0], catalogue));

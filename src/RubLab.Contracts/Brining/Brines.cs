@@ -76,7 +76,7 @@ public static class Brines
         foreach (var check in stack?.Limits.Where(c => c.IsExceeded && read.Purpose == SheetPurpose.Sheet) ?? [])
         {
             LimitFaults.Note(
-                at.At("lines"), check, check.Load.Shares[0], read.MeatGrams,
+                at.At("lines"), check, check.Load.Shares[0], read.Pieces.MeatGrams,
                 string.Create(CultureInfo.InvariantCulture, $"{check.MeasuredPartsPerMillion!.Value.High:0.##} ppm would go into the meat"));
         }
     }

@@ -152,7 +152,7 @@ internal static class SoakBrines
         }
 
         var figures = catalogue.Brines;
-        var meat = PieceGeometry.Of(shape, read.MeatGrams, null).VolumeCubicCentimetres;
+        var meat = PieceGeometry.Of(shape, read.Pieces.MeatGrams, null).VolumeCubicCentimetres;
         var least = read.Soak!.VesselMillilitres is { } vessel
             ? Band.Exact(Math.Max(0, Covering.LeastMillilitres(meat, vessel)))
             : Covering.LeastMillilitres(meat, figures.StackedFilledPercent);

@@ -119,6 +119,33 @@ public class InjectionTests
         """{"value":1650,"unit":"g"}""", Brine.Answer(Brine.Shoulder, "/pieces = 4")["targetPieceWeight"].Text());
 
     [Fact]
+    public void Each_piece_has_a_weight_to_pump_it_to_and_one_after_draining()
+    {
+        var answer = Brine.Answer(Brine.Shoulder, """- /meat & /pieceWeights = [{"value":2,"unit":"kg"},{"value":3600,"unit":"g"},{"value":400,"unit":"g"}]""");
+
+        Assert.Equal("""{"value":600,"unit":"g"}""", answer["needed"]!["mass"].Text());
+        Assert.Equal("""{"value":2200,"unit":"g"}""", answer["targetPieceWeight"].Text());
+        Assert.Equal(
+            [
+                """{"number":1,"greenWeight":{"value":2000,"unit":"g"},"targetWeight":{"value":2200,"unit":"g"},"drainedWeight":{"low":2160,"typical":2180,"high":2200,"unit":"g"}}""",
+                """{"number":2,"greenWeight":{"value":3600,"unit":"g"},"targetWeight":{"value":3960,"unit":"g"},"drainedWeight":{"low":3888,"typical":3924,"high":3960,"unit":"g"}}""",
+                """{"number":3,"greenWeight":{"value":400,"unit":"g"},"targetWeight":{"value":440,"unit":"g"},"drainedWeight":{"low":432,"typical":436,"high":440,"unit":"g"}}""",
+            ],
+            answer["pieces"]!.AsArray().Select(p => p.Text()));
+        Assert.Null(Brine.Answer(Brine.Shoulder, "/pieces = 4")["pieces"]);
+    }
+
+    [Fact]
+    public void By_the_scale_each_piece_is_pumped_as_the_scale_says()
+    {
+        var answer = Brine.Answer(
+            Brine.Shoulder,
+            """- /meat & /pieceWeights = [{"value":2,"unit":"kg"},{"value":4,"unit":"kg"}] & /weighedBack = {"green":{"value":5,"unit":"kg"},"pumped":{"value":5600,"unit":"g"} }""");
+
+        Assert.Equal([2240d, 4480d], answer["pieces"]!.AsArray().Select(p => (double)p!["targetWeight"]!["value"]!));
+    }
+
+    [Fact]
     public void Nothing_said_of_what_stays_is_all_of_it_with_a_finding()
     {
         var answer = Brine.Answer(Brine.Shoulder, "- /retained");
@@ -185,6 +212,10 @@ public class InjectionTests
     [InlineData("""/kind = "rub" """, "/kind unknown-word")]
     [InlineData("""/cut = "unicorn" """, "/cut unknown-cut")]
     [InlineData("/pieces = 0", "/pieces out-of-range")]
+    [InlineData("""/pieceWeights = [{"value":2,"unit":"kg"}]""", "/pieceWeights one-or-the-other")]
+    [InlineData("- /meat & /pieces = 2 & /pieceWeights = []", "/pieceWeights one-or-the-other; /pieceWeights required")]
+    [InlineData("""- /meat & /pieceWeights = [{"value":2,"unit":"kg"},null,{"value":0,"unit":"kg"},{"value":2,"unit":"L"}]""", "/pieceWeights/1 required; /pieceWeights/2/value out-of-range; /pieceWeights/3/unit unit-not-allowed")]
+    [InlineData("""- /meat & /pieceWeights = [{"value":600,"unit":"kg"},{"value":600,"unit":"kg"}]""", "/pieceWeights out-of-range")]
     [InlineData("/retained/low = 95", "/retained band-order")]
     [InlineData("/retained/high = 101", "/retained/high out-of-range")]
     [InlineData("/temperature/value = 41", "/temperature/value out-of-range")]

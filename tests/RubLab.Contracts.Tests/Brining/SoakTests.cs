@@ -116,6 +116,16 @@ public class SoakTests
     }
 
     [Fact]
+    public void Pieces_weighed_one_by_one_soak_as_those_of_their_mean_weight()
+    {
+        const string timed = """/cut = "beef-brisket" & /time = {"value":24,"unit":"h"} & """;
+        var mean = Brine.Answer(Brine.Even, timed + "/pieces = 2");
+        var weighed = Brine.Answer(Brine.Even, timed + """- /meat & /pieceWeights = [{"value":300,"unit":"g"},{"value":700,"unit":"g"}]""");
+
+        Assert.Equal(mean.Text(), weighed.Text());
+    }
+
+    [Fact]
     public void Liquid_may_be_a_volume()
     {
         // A litre of 10 % at 20 C is 1070.7 g.
