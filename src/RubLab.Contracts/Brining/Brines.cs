@@ -112,6 +112,12 @@ public static class Brines
             findings.Add(
                 "too-little-made", "/lines", null, ("made", Rounded.Ledger(given)), ("needed", Rounded.Ledger(wanted)));
         }
+        else if (outcome.Injection is not null && given - wanted > outcome.NeededGrams * (1 + 1e-9))
+        {
+            findings.Add(
+                "much-left-over", "/lines", null, ("made", Rounded.Ledger(given)), ("injected", Rounded.Ledger(outcome.NeededGrams)),
+                ("needed", Rounded.Ledger(wanted)), ("left", Rounded.Ledger(given - wanted)));
+        }
 
         return given;
     }

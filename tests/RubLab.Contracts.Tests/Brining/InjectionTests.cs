@@ -29,7 +29,7 @@ public class InjectionTests
         Assert.Equal("""{"value":60,"unit":"F"}""", answer["strength"]!["atTemperature"].Text());
         Assert.NotEmpty(answer["checks"]!.AsArray());
         Assert.DoesNotContain(answer.Of("salt").AsObject(), m => m.Value is null);
-        Assert.Empty(answer.Codes());
+        Assert.Equal(["much-left-over"], answer.Codes());
     }
 
     [Fact]
@@ -151,7 +151,7 @@ public class InjectionTests
         var answer = Brine.Answer(Brine.Shoulder, "- /retained");
 
         Assert.Equal("""{"low":6.98,"typical":6.98,"high":6.98,"unit":"g/kg"}""", answer.Of("salt")["perKgGreen"].Text());
-        Assert.Equal(["retained-assumed"], answer.Codes());
+        Assert.Equal(["retained-assumed", "much-left-over"], answer.Codes());
     }
 
     [Fact]
@@ -193,13 +193,36 @@ public class InjectionTests
     public void Too_little_liquid_is_noticed() => Assert.Equal(
         ["too-little-made"], Brine.Answer(Brine.Shoulder, """/lines/0/amount/value = 0.4 & /lines/1/amount/value = 30""").Codes());
 
+    // 2150 g are made and 600 go in; 1200 are as much left over as goes in.
+    [Theory]
+    [InlineData("", 600, 600, 1550)]
+    [InlineData("""/loss = {"value":50,"unit":"g"}""", 600, 650, 1500)]
+    [InlineData("""/loss = {"value":20,"unit":"%"}""", 600, 750, 1400)]
+    [InlineData("/lines/0/amount/value = 1.051", 600, 600, 601)]
+    public void More_left_over_than_goes_in_is_noticed(string edits, double injected, double needed, double left)
+    {
+        var finding = Assert.Single(Brine.Answer(Brine.Shoulder, edits)["findings"]!.AsArray(), f => (string)f!["code"]! == "much-left-over")!;
+
+        Assert.Equal(("info", "/lines"), ((string)finding["severity"]!, (string)finding["pointer"]!));
+        Assert.Equal((injected, needed, left), (Of("injected"), Of("needed"), Of("left")));
+        Assert.Contains("thrown away", (string)finding["message"]!, StringComparison.Ordinal);
+
+        double Of(string name) => (double)finding["parameters"]![name]!;
+    }
+
+    [Theory]
+    [InlineData("/lines/0/amount/value = 1.05")]
+    [InlineData("""/loss = {"value":1000,"unit":"g"}""")]
+    [InlineData("""/lines = [{"ingredient":"water"},{"ingredient":"salt","amount":{"value":7,"unit":"%-of-liquid"}}]""")]
+    public void As_much_left_over_as_goes_in_is_not(string edits) => Assert.DoesNotContain("much-left-over", Brine.Answer(Brine.Shoulder, edits).Codes());
+
     [Theory]
     [InlineData("/dose/value = 100", "pump-high;too-little-made")]
     [InlineData("/dose/value = 20", "")]
     [InlineData("/dose/value = 20.5", "pump-high")]
-    [InlineData("- /temperature", "temperature-assumed")]
-    [InlineData("""/temperature = {"value":42,"unit":"F"}""", "brine-warm")]
-    [InlineData("""/temperature = {"value":41,"unit":"F"}""", "")]
+    [InlineData("- /temperature", "temperature-assumed;much-left-over")]
+    [InlineData("""/temperature = {"value":42,"unit":"F"}""", "brine-warm;much-left-over")]
+    [InlineData("""/temperature = {"value":41,"unit":"F"}""", "much-left-over")]
     public void What_is_odd_is_noticed(string edits, string expected) => Assert.Equal(
         expected.Split(';', StringSplitOptions.RemoveEmptyEntries), Brine.Answer(Brine.Shoulder, edits).Codes());
 
