@@ -82,6 +82,26 @@ public sealed class LiquidBenchTests(Published published)
     }
 
     [RequiresChromiumFact]
+    public async Task What_stays_of_an_injection_may_be_a_band_and_is_never_guessed()
+    {
+        await using var bench = await EnterAsync(Injection, "beef-brisket", "5 kg");
+        var all = await SaltAsync(bench);
+        await bench.Page.Locator("#how-0").ClickAsync();
+        await bench.Page.Locator("#retained-0").FillAsync("75 - 95 %");
+
+        await Expect(bench.Page.Locator(".salt .bands dd").First.Locator(".band")).ToBeVisibleAsync();
+        await Expect(bench.Page.Locator("#retained-0-fault")).ToBeEmptyAsync();
+        await Expect(bench.Page.Locator("#how-0")).ToHaveTextAsync("75 - 95 % stays");
+        // 85 % of all of it; the page shows three digits.
+        Assert.Equal(0.85, await SaltAsync(bench) / all, 0.005);
+
+        await bench.Page.Locator("#retained-0").FillAsync("most of it");
+        await Expect(bench.Page.Locator("#retained-0-fault")).ToHaveTextAsync("“most of it” is no part in %. Write one figure, or 80 - 100, or 80 - 90 - 100.");
+        await Expect(bench.Page.Locator(".salt")).ToHaveCountAsync(0);
+        await Expect(bench.Sheet).ToContainTextAsync("Mend what is marked");
+    }
+
+    [RequiresChromiumFact]
     public async Task What_is_kept_for_another_kind_is_not_sent_and_not_lost()
     {
         await using var bench = await EnterAsync(published.ExampleFormula, "chicken-whole", "2 kg");

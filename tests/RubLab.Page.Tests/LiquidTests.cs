@@ -29,6 +29,26 @@ public sealed class LiquidTests(Published published)
     }
 
     [RequiresChromiumFact]
+    public async Task Each_piece_is_pumped_to_a_weight_of_its_own()
+    {
+        await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
+        await Filled.BrineAsync(bench);
+        await bench.Page.Locator("#brine-meat").FillAsync("3 kg\n2,5 kg\n12 lb");
+        await Expect(bench.Page.Locator("#brine-meat-fault")).Not.ToBeEmptyAsync();
+        await bench.Page.Locator("#brine-meat").FillAsync("3 kg\n2,5 kg");
+
+        await Expect(bench.Page.Locator("#brine-target-weight")).ToHaveTextAsync("Pump each piece until it weighs");
+        await Expect(bench.Page.Locator("#brine-outcome .pieces .figure")).ToHaveTextAsync(["3.300\u00a0kg", "2.750\u00a0kg"]);
+        // A tenth pumped, of which nine tenths stay.
+        await Expect(bench.Page.Locator("#brine-outcome .pieces li").Last).ToContainTextAsync("drained 2.73\u00a0kg");
+        await Agreement.AssertAsync(bench, published.Server, "computeBrine", "v1/brines", """
+            { "kind": "injection", "cut": "pork-shoulder", "pieceWeights": [ { "value": 3, "unit": "kg" }, { "value": 2500, "unit": "g" } ], "dose": { "value": 10, "unit": "%" },
+              "retained": { "low": 80, "typical": 90, "high": 100, "unit": "%" }, "temperature": { "value": 4, "unit": "C" },
+              "lines": [ { "ingredient": "water" }, { "ingredient": "salt", "form": "table", "amount": { "value": 8, "unit": "%-of-liquid" } } ] }
+            """);
+    }
+
+    [RequiresChromiumFact]
     public async Task A_soak_keeps_what_was_written_and_faults_stand_beside_their_field()
     {
         await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);

@@ -60,7 +60,7 @@ public sealed partial class UnreadableRequests : IExceptionHandler
 
         return json.InnerException is not null && !json.Message.StartsWith("The JSON value could not be converted", StringComparison.Ordinal)
             ? Fault(pointer, "not-json", $"This is not JSON{place}.")
-            : Fault(pointer, "wrong-type", $"A value of another type is expected here{place}.");
+            : Fault(pointer, "wrong-type", $"{ExpectedTypes.InWords(json)} is expected here{place}.");
     }
 
     private static IResult Fault(string pointer, string code, string detail) => Problems.Of(ProblemTypes.Unreadable, pointer, code, detail);

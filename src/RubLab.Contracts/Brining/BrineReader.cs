@@ -17,9 +17,7 @@ internal sealed record BrineReader
 
     public required Cut? Cut { get; init; }
 
-    public required double MeatGrams { get; init; }
-
-    public required int Pieces { get; init; }
+    public required BrinePieces Pieces { get; init; }
 
     public required double? DoseGramsPerKilogram { get; init; }
 
@@ -56,15 +54,7 @@ internal sealed record BrineReader
         }
 
         var cut = request.Cut is null ? null : Lookup.Cut(request.Cut, catalogue, at.At("cut"));
-        var meat = Reader.Amount(request.Meat, at.At("meat"), Bounds.MeatGrams, isRequired: true, Dimension.Mass);
-        var pieces = request.Pieces ?? 1;
-        if (pieces is < 1 or > BrineRequest.MostPieces)
-        {
-            at.At("pieces").Fault(
-                "out-of-range", $"{pieces} is out of range: from 1 to {BrineRequest.MostPieces} pieces.",
-                ("value", (double)pieces), ("lowest", 1d), ("highest", (double)BrineRequest.MostPieces));
-        }
-
+        var pieces = BrinePieces.Read(request, at);
         var dose = Reader.Amount(
             request.Dose, at.At("dose"), kind == FormulaKind.Soak ? Bounds.SoakGramsPerKilogram : BoundsOfBrines.PumpGramsPerKilogram,
             isRequired: kind == FormulaKind.Injection, Dimension.Ratio);
@@ -79,7 +69,7 @@ internal sealed record BrineReader
         var skin = Reader.Percent(request.Skin, at.At("skin"), Bounds.PercentOfPart);
         var purpose = Vocabulary.Purposes.Read(request.Purpose, at.At("purpose"), SheetPurpose.Sheet);
         var lines = BrineLines.Read(request, kind ?? FormulaKind.Injection, catalogue, findings, at);
-        if (kind is null || meat is null || lines is null || at.Log.Count > before)
+        if (kind is null || pieces is null || lines is null || at.Log.Count > before)
         {
             return null;
         }
@@ -88,7 +78,6 @@ internal sealed record BrineReader
         {
             Kind = kind.Value,
             Cut = cut,
-            MeatGrams = meat.Value,
             Pieces = pieces,
             DoseGramsPerKilogram = dose,
             Celsius = celsius ?? catalogue.Brines.AssumedCelsius,

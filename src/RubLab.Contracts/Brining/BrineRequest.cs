@@ -10,6 +10,8 @@ public sealed record BrineRequest
 
     public const int MostPieces = 100_000;
 
+    public const int MostPieceWeights = 2_000;
+
     /// <summary>injection or soak.</summary>
     public string? Kind { get; init; }
 
@@ -25,11 +27,14 @@ public sealed record BrineRequest
     /// <summary>sheet (default): a limited additive above its level is refused; check: it is answered.</summary>
     public string? Purpose { get; init; }
 
-    /// <summary>Green weight of all the meat.</summary>
+    /// <summary>Green weight of all the meat; required without pieceWeights.</summary>
     public QuantityRequest? Meat { get; init; }
 
     /// <summary>How many pieces of like weight that is; 1 if left out.</summary>
     public int? Pieces { get; init; }
+
+    /// <summary>Green weight of each piece, in place of meat and pieces: an injection then answers for each.</summary>
+    public IReadOnlyList<QuantityRequest?>? PieceWeights { get; init; }
 
     /// <summary>Liquid per green weight: the pump of an injection, up to 100 %; of a soak in place of liquid.</summary>
     public QuantityRequest? Dose { get; init; }
@@ -64,7 +69,7 @@ public sealed record BrineRequest
     /// <summary>Soak: water in the raw meat, percent; the cut's own if left out.</summary>
     public QuantityRequest? MeatWater { get; init; }
 
-    /// <summary>Soak: sodium chloride in the meat before, g/kg; none if left out.</summary>
+    /// <summary>Soak: sodium chloride in the meat before, g/kg, which a target is not below; none if left out.</summary>
     public QuantityRequest? SaltInMeat { get; init; }
 
     /// <summary>Soak: measured thickness of a piece, or diameter of a cylinder; from the cut's shape and the weight if left out.</summary>

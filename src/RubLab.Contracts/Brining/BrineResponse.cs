@@ -42,11 +42,14 @@ public sealed record BrineResponse
     /// <summary>Sodium chloride from all lines.</summary>
     public required ReachedResponse Salt { get; init; }
 
-    /// <summary>Injection: what a piece weighs when enough is in it, before it drains.</summary>
+    /// <summary>Injection: what a piece of mean weight weighs when enough is in it, before it drains.</summary>
     public Quantity? TargetPieceWeight { get; init; }
 
     /// <summary>Injection: what it weighs after draining.</summary>
     public QuantityBand? DrainedPieceWeight { get; init; }
+
+    /// <summary>Injection with pieceWeights: the same for each piece.</summary>
+    public IReadOnlyList<BrinePieceResponse>? Pieces { get; init; }
 
     /// <summary>Injection: as a label states it.</summary>
     public AddedSolutionResponse? AddedSolution { get; init; }

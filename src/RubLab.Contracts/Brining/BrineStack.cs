@@ -38,8 +38,14 @@ internal sealed record BrineStack(SaltLedger Ledger, IReadOnlyList<LimitCheck> L
             Ratios = FormulaRatios.Of(formula, catalogue, new FindingLog(catalogue), ""),
             OnLines = [0],
             RetainedPercent = outcome.InMeatPercent,
+            SaltBefore = outcome.Soak is { SaltInMeatGramsPerKilogram: > 0 } soak
+                ? new SaltBefore(
+                    soak.SaltInMeatGramsPerKilogram,
+                    soak.SaltInMeatGramsPerKilogram * catalogue.Constants.SodiumInSodiumChlorideGramsPerGram,
+                    soak.WaterRatio)
+                : null,
         };
-        var pile = new Pile([new PileLine { Id = cut.Name, Cut = cut, Product = read.Product, SkinPercent = read.SkinPercent, WeightIs = WeightBasis.Green, WeighedGrams = [read.MeatGrams] }]);
+        var pile = new Pile([new PileLine { Id = cut.Name, Cut = cut, Product = read.Product, SkinPercent = read.SkinPercent, WeightIs = WeightBasis.Green, WeighedGrams = [read.Pieces.MeatGrams] }]);
         return new BrineStack(
             SaltLedger.Of(pile, 0, [treatment], isWeighed: true),
             LimitChecks.Of(AdditiveLoads.Of(pile, 0, [treatment], isWeighed: true), pile.Lines[0], catalogue));

@@ -22,7 +22,7 @@ internal static class BrineWriter
         var batches = read.BowlGrams is { } bowl ? Bowls.Count(madeGrams, bowl) : 1;
         var perGram = liquid.MillilitresPerGram(catalogue.Brines, read.Celsius);
         var checks = stack is null ? [] : SaltLedgerResponse.From(stack.Ledger, stack.Limits, catalogue, findings, "/cut").Checks;
-        var piece = read.MeatGrams / read.Pieces;
+        var piece = read.Pieces.MeatGrams / read.Pieces.Count;
         return new BrineResponse
         {
             Kind = Vocabulary.Brines[read.Kind],
@@ -39,9 +39,10 @@ internal static class BrineWriter
             Made = new MadeResponse(Grams(madeGrams), Millilitres(madeGrams * perGram), batches, LiquidOf(madeGrams / batches, perGram)),
             Reached = ReachedOf(outcome, read),
             Salt = Reached(PureSalt, liquid.SaltFraction, outcome, isSalt: true, isAll: true),
-            TargetPieceWeight = outcome.Injection is { } target ? Grams(piece * (1 + (target.PumpPercent / 100))) : null,
-            DrainedPieceWeight = outcome.Injection is { } drained
-                ? QuantityBand.From(drained.AddedSolutionAfterDrainingPercent.Over(100).Plus(Band.Exact(1)).Times(piece), "g", Rounded.Ledger)
+            TargetPieceWeight = outcome.Injection is { } target ? Pumped(target, piece) : null,
+            DrainedPieceWeight = outcome.Injection is { } drained ? Drained(drained, piece) : null,
+            Pieces = outcome.Injection is { } each
+                ? read.Pieces.Grams?.Select((grams, i) => new BrinePieceResponse(i + 1, Grams(grams), Pumped(each, grams), Drained(each, grams))).ToList()
                 : null,
             AddedSolution = outcome.Injection is { } added
                 ? new AddedSolutionResponse(
@@ -54,6 +55,11 @@ internal static class BrineWriter
             DataVersion = catalogue.Version,
         };
     }
+
+    private static Quantity Pumped(Injection injection, double grams) => Grams(grams * (1 + (injection.PumpPercent / 100)));
+
+    private static QuantityBand Drained(Injection injection, double grams) =>
+        QuantityBand.From(injection.AddedSolutionAfterDrainingPercent.Over(100).Plus(Band.Exact(1)).Times(grams), "g", Rounded.Ledger);
 
     private static StrengthResponse StrengthOf(Brine liquid, SaltSolution solution)
     {

@@ -76,7 +76,7 @@ public static class Brines
         foreach (var check in stack?.Limits.Where(c => c.IsExceeded && read.Purpose == SheetPurpose.Sheet) ?? [])
         {
             LimitFaults.Note(
-                at.At("lines"), check, check.Load.Shares[0], read.MeatGrams,
+                at.At("lines"), check, check.Load.Shares[0], read.Pieces.MeatGrams,
                 string.Create(CultureInfo.InvariantCulture, $"{check.MeasuredPartsPerMillion!.Value.High:0.##} ppm would go into the meat"));
         }
     }
@@ -111,6 +111,12 @@ public static class Brines
         {
             findings.Add(
                 "too-little-made", "/lines", null, ("made", Rounded.Ledger(given)), ("needed", Rounded.Ledger(wanted)));
+        }
+        else if (outcome.Injection is not null && given - wanted > outcome.NeededGrams * (1 + 1e-9))
+        {
+            findings.Add(
+                "much-left-over", "/lines", null, ("made", Rounded.Ledger(given)), ("injected", Rounded.Ledger(outcome.NeededGrams)),
+                ("needed", Rounded.Ledger(wanted)), ("left", Rounded.Ledger(given - wanted)));
         }
 
         return given;

@@ -48,7 +48,7 @@ internal static class InjectionBrines
         }
 
         return new BrineOutcome(
-            liquid, read.MeatGrams * read.DoseGramsPerKilogram!.Value / 1000, injection.RetainedPercent, injection, null, null);
+            liquid, read.Pieces.MeatGrams * read.DoseGramsPerKilogram!.Value / 1000, injection.RetainedPercent, injection, null, null);
     }
 
     /// <summary>Grams of one ingredient in a gram of the liquid, over all its lines.</summary>

@@ -53,7 +53,7 @@ internal sealed record SoakBath
             Figures = catalogue.Brines,
             Geometry = soak.ThicknessMillimetres is { } thickness
                 ? SoakGeometry.Measured(thickness, soak.IsCylinder)
-                : SoakGeometry.Of(PieceGeometry.Of(read.Cut!.Shape!, read.MeatGrams / read.Pieces, null)),
+                : SoakGeometry.Of(PieceGeometry.Of(read.Cut!.Shape!, read.Pieces.MeatGrams / read.Pieces.Count, null)),
             Diffusivity = diffusivity,
         };
     }
@@ -64,7 +64,7 @@ internal sealed record SoakBath
         var soak = Read.Soak!;
         return soak.LiquidGrams
             ?? (soak.LiquidMillilitres / liquid.MillilitresPerGram(Figures, Read.Celsius))
-            ?? (Read.DoseGramsPerKilogram * Read.MeatGrams / 1000)
+            ?? (Read.DoseGramsPerKilogram * Read.Pieces.MeatGrams / 1000)
             ?? Read.Lines.TotalGrams([.. liquid.Shares])!.Value;
     }
 
@@ -73,7 +73,7 @@ internal sealed record SoakBath
     {
         var soak = new Soak
         {
-            LiquidGramsPerKilogram = LiquidGrams(liquid) / Read.MeatGrams * 1000,
+            LiquidGramsPerKilogram = LiquidGrams(liquid) / Read.Pieces.MeatGrams * 1000,
             Liquid = liquid,
             MeatWaterGramsPerKilogram = Read.Soak!.MeatWaterGramsPerKilogram,
             SaltInMeatGramsPerKilogram = Read.Soak.SaltInMeatGramsPerKilogram,

@@ -20,7 +20,7 @@ internal static class SoakBrines
         var liquid = lines.Goals.Count switch
         {
             0 => lines.At([]),
-            1 => Solved(bath, lines, saturated, at),
+            1 => Solved(bath, read, saturated, at),
             _ => TooMany(at),
         };
         if (bath is null || liquid is null)
@@ -62,8 +62,9 @@ internal static class SoakBrines
         return null;
     }
 
-    private static Brine? Solved(SoakBath? bath, BrineLines lines, double saturated, Place at)
+    private static Brine? Solved(SoakBath? bath, BrineReader read, double saturated, Place at)
     {
+        var lines = read.Lines;
         var goal = lines.Goals[0];
         var targetAt = at.At("targets").At(goal.Target);
         if (!goal.Ingredient.IsSalt)
@@ -79,6 +80,16 @@ internal static class SoakBrines
         }
 
         var salt = goal.GramsPerKilogram * (goal.IsSalt ? 1 : goal.Ingredient.SaltGramsPer100Grams.Typical / 100);
+        var before = read.Soak!.SaltInMeatGramsPerKilogram;
+        if (salt < before)
+        {
+            targetAt.At("reached").Fault(
+                "already-above",
+                $"The meat holds {Rounded.Ledger(before)} g/kg of salt already, more than the target. A liquid that draws salt out is not solved for: give its lines their amounts.",
+                ("already", Rounded.Ledger(before)), ("target", Rounded.Ledger(salt)));
+            return null;
+        }
+
         var highest = Dissolving(lines, saturated);
         if (!(lines.At([0]).WaterFraction > 0))
         {
@@ -141,7 +152,7 @@ internal static class SoakBrines
         }
 
         var figures = catalogue.Brines;
-        var meat = PieceGeometry.Of(shape, read.MeatGrams, null).VolumeCubicCentimetres;
+        var meat = PieceGeometry.Of(shape, read.Pieces.MeatGrams, null).VolumeCubicCentimetres;
         var least = read.Soak!.VesselMillilitres is { } vessel
             ? Band.Exact(Math.Max(0, Covering.LeastMillilitres(meat, vessel)))
             : Covering.LeastMillilitres(meat, figures.StackedFilledPercent);

@@ -22,17 +22,22 @@ public sealed record CautionSubject(
         "any" => true,
         "liquid" => Holds(FormulaKind.Mop) || Holds(FormulaKind.Sauce) || Holds(FormulaKind.Injection) || Holds(FormulaKind.Soak),
         "sauce" => Holds(FormulaKind.Mop) || Holds(FormulaKind.Sauce),
-        "soak" => Holds(FormulaKind.Soak),
+        // Meat that nobody named may be a bird.
+        "poultry-soak" => Holds(FormulaKind.Soak) && !IsCured && (Meats.Count == 0 || Meats.Any(meat => meat.Class == "poultry")),
+        "cured-soak" => Holds(FormulaKind.Soak) && IsCured,
         "injected" => Holds(FormulaKind.Injection),
         "not-intact" => Meats.Any(meat => meat.IsPierced),
-        // The figure for whole roasts and steaks is not shown for meat whose inside was opened.
+        // The figure for whole roasts and steaks is not shown as enough for meat whose inside was opened.
+        "red-meat-not-intact" => Meats.Any(meat => meat is { Class: "red-meat", IsPierced: true }),
         "red-meat" => Meats.Any(meat => meat is { Class: "red-meat", IsPierced: false }),
         // Meat injected here has a caution of its own that says it.
         "added-solution" => HasSolution || (Holds(FormulaKind.Soak) && Meats.Count > 0),
         "label" => Ingredients.Any(i => i.IsGenericCompound || i.Allergens.Count > 0),
-        "cure" => Ingredients.Any(i => i.IsCure),
+        "cure" => IsCured,
         var other => Meats.Any(meat => meat.Class == other) || Ingredients.Any(i => i.Id == other),
     };
+
+    private bool IsCured => Ingredients.Any(i => i.IsCure);
 
     private bool Holds(FormulaKind kind) => Kinds.Contains(kind);
 }

@@ -17,12 +17,11 @@ internal static class FormulaSource
         if (treatment.Formula is null == treatment.FormulaId is null)
         {
             at.Fault("one-or-the-other", "Give exactly one of formula and formulaId.");
-            return null;
         }
 
         if (treatment.Formula is { } inline)
         {
-            if (treatment.Revision is not null)
+            if (treatment is { Revision: not null, FormulaId: null })
             {
                 at.At("revision").Fault("needs-other", "revision belongs to formulaId.");
             }
@@ -30,7 +29,7 @@ internal static class FormulaSource
             return FormulaReader.Read(inline, catalogue, formulaAt);
         }
 
-        if (Names.Id(treatment.FormulaId, formulaAt) is not { } id)
+        if (treatment.FormulaId is null || Names.Id(treatment.FormulaId, formulaAt) is not { } id)
         {
             return null;
         }

@@ -19,7 +19,7 @@ public sealed record SaltLedger
 
     public required IReadOnlyList<LedgerEntry> Entries { get; init; }
 
-    /// <summary>Sodium chloride added and kept.</summary>
+    /// <summary>Sodium chloride added and kept, and what is left of the salt that soaking meat was said to hold before.</summary>
     public required Band SaltGramsPerKilogramGreen { get; init; }
 
     /// <summary>What is weighed as salt and put on, before anything falls off; not the same as sodium chloride.</summary>
@@ -31,7 +31,7 @@ public sealed record SaltLedger
     /// <summary>Sodium chloride that cooks out with the juices; none where the retention in cooking is not known.</summary>
     public required Band? SaltInJuicesGramsPerKilogramGreen { get; init; }
 
-    /// <summary>Sodium added and kept, without the meat's own.</summary>
+    /// <summary>Sodium of the same, without the meat's own.</summary>
     public required Band AddedSodiumGramsPerKilogramGreen { get; init; }
 
     /// <summary>The meat's own sodium before anything is added; none where nobody published it.</summary>
@@ -84,17 +84,20 @@ public sealed record SaltLedger
             var ratios = treatment.Ratios;
             var isDosed = treatment.DoseGramsPerKilogram is not null;
             var putOn = ratios.GramsPerKilogram(i => i.SaltGramsPerGram, isWeighed, isDosed);
-            salt = salt.With(putOn.Times(kept), treatment.IsAfterCooking);
+            var inMeat = treatment.SaltBefore?.SaltWith(putOn.Times(factor), retained) ?? putOn.Times(kept);
+            salt = salt.With(inMeat, treatment.IsAfterCooking);
             if (ratios.Formula.Kind == FormulaKind.Injection)
             {
                 liquids.Add((kept.Times(ratios.DoseGramsPerKilogram), putOn.Over(ratios.DoseGramsPerKilogram)));
             }
             else
             {
-                outside = outside.Plus(putOn.Times(kept));
+                outside = outside.Plus(inMeat);
             }
 
-            sodium = sodium.With(ratios.GramsPerKilogram(i => i.SodiumGramsPerGram, isWeighed, isDosed).Times(kept), treatment.IsAfterCooking);
+            var sodiumPutOn = ratios.GramsPerKilogram(i => i.SodiumGramsPerGram, isWeighed, isDosed);
+            sodium = sodium.With(
+                treatment.SaltBefore?.SodiumWith(sodiumPutOn.Times(factor), retained) ?? sodiumPutOn.Times(kept), treatment.IsAfterCooking);
             discarded = discarded.Plus(putOn.Times(factor).Times(Rest(retained)));
             for (var i = 0; i < ratios.Lines.Count; i++)
             {

@@ -24,6 +24,9 @@ public sealed record Treatment
     /// <summary>Of a soak: its time and its liquid.</summary>
     public SoakTerms? Soak { get; init; }
 
+    /// <summary>Of a soak: what the meat held before; none where nobody said.</summary>
+    public SaltBefore? SaltBefore { get; init; }
+
     /// <summary>Temperature of an injection's or a soak's liquid; none for anything else.</summary>
     public double? LiquidCelsius { get; init; }
 

@@ -151,6 +151,36 @@ public sealed class BadBodyTests(Server server) : IClassFixture<Server>
         }
     }
 
+    [Theory]
+    [InlineData("{\"pile\":5}", "A list is expected here (")]
+    [InlineData("{\"pile\":[5]}", "An object is expected here (")]
+    [InlineData("{\"pile\":[{\"cut\":5}]}", "A text is expected here (")]
+    [InlineData("{\"pile\":[{\"count\":\"4\"}]}", "A number is expected here (")]
+    [InlineData("{\"pile\":[{\"count\":4.5}]}", "A whole number, and not too large a one, is expected here (")]
+    [InlineData("{\"pile\":[{\"cookYield\":{\"low\":\"60\"}}]}", "A number is expected here (")]
+    [InlineData("{\"pile\":[{\"pieces\":[{\"skip\":1}]}]}", "True or false is expected here (")]
+    [InlineData("{\"pile\":[{\"pieces\":[{\"doseFactor\":\"1\"}]}]}", "A number is expected here (")]
+    [InlineData("{\"overage\":5}", "An object with value and unit is expected here (")]
+    [InlineData("{\"overage\":{\"value\":\"5\"}}", "A number is expected here (")]
+    [InlineData("{\"treatments\":[{\"retained\":90}]}", "An object with value and unit, or with low, typical, high and unit, is expected here (")]
+    [InlineData("[]", "An object is expected here (")]
+    public async Task A_value_of_the_wrong_type_is_told_which_belongs_there(string body, string expected)
+    {
+        var errors = await server.RefusedAsync(await server.PostAsync("/v1/batch-sheets", body), HttpStatusCode.BadRequest);
+
+        Assert.StartsWith(expected, (string)Assert.Single(errors)!["detail"]!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_price_beyond_all_money_is_told_to_be_too_large()
+    {
+        var answer = await server.PostAsync(
+            "/v1/purchase-plans", """{"guests":[{"count":5}],"menu":[{"cut":"beef-brisket","price":{"amount":1e999,"currency":"EUR"}}]}""");
+
+        var error = Assert.Single(await server.RefusedAsync(answer, HttpStatusCode.BadRequest))!;
+        Assert.StartsWith("A number, and not too large a one, is expected here (", (string)error["detail"]!, StringComparison.Ordinal);
+    }
+
     /// <summary>A member of a sound body that holds text, and where the text begins.</summary>
     private static (string Member, int At) TextIn(string sound)
     {

@@ -40,6 +40,20 @@ public sealed class CuredBrineTests
     }
 
     [Fact]
+    public void A_cured_soak_of_seven_days_is_not_told_of_two()
+    {
+        var cautions = Brine.Answer(
+            Pickle, """/kind = "soak" & - /retained & /dose/value = 50 & /time = {"value":7,"unit":"d"} & /lines/2/amount/value = 0.2""")["cautions"]!.AsArray().Select(c => (string)c!["id"]!).ToList();
+
+        Assert.DoesNotContain("brine-cold-and-short", cautions);
+        Assert.Contains("cured-soak-cold", cautions);
+    }
+
+    [Fact]
+    public void An_injected_leg_is_told_a_temperature() => Assert.Contains(
+        Brine.Answer(Pickle)["cautions"]!.AsArray(), c => (string)c!["id"]! == "temperature-not-intact");
+
+    [Fact]
     public void Without_a_cut_a_cure_has_no_level_to_be_held_against() => Assert.Contains(
         "/cut required",
         Brine.Faults(

@@ -29,7 +29,7 @@ public class InjectionTests
         Assert.Equal("""{"value":60,"unit":"F"}""", answer["strength"]!["atTemperature"].Text());
         Assert.NotEmpty(answer["checks"]!.AsArray());
         Assert.DoesNotContain(answer.Of("salt").AsObject(), m => m.Value is null);
-        Assert.Empty(answer.Codes());
+        Assert.Equal(["much-left-over"], answer.Codes());
     }
 
     [Fact]
@@ -119,12 +119,39 @@ public class InjectionTests
         """{"value":1650,"unit":"g"}""", Brine.Answer(Brine.Shoulder, "/pieces = 4")["targetPieceWeight"].Text());
 
     [Fact]
+    public void Each_piece_has_a_weight_to_pump_it_to_and_one_after_draining()
+    {
+        var answer = Brine.Answer(Brine.Shoulder, """- /meat & /pieceWeights = [{"value":2,"unit":"kg"},{"value":3600,"unit":"g"},{"value":400,"unit":"g"}]""");
+
+        Assert.Equal("""{"value":600,"unit":"g"}""", answer["needed"]!["mass"].Text());
+        Assert.Equal("""{"value":2200,"unit":"g"}""", answer["targetPieceWeight"].Text());
+        Assert.Equal(
+            [
+                """{"number":1,"greenWeight":{"value":2000,"unit":"g"},"targetWeight":{"value":2200,"unit":"g"},"drainedWeight":{"low":2160,"typical":2180,"high":2200,"unit":"g"}}""",
+                """{"number":2,"greenWeight":{"value":3600,"unit":"g"},"targetWeight":{"value":3960,"unit":"g"},"drainedWeight":{"low":3888,"typical":3924,"high":3960,"unit":"g"}}""",
+                """{"number":3,"greenWeight":{"value":400,"unit":"g"},"targetWeight":{"value":440,"unit":"g"},"drainedWeight":{"low":432,"typical":436,"high":440,"unit":"g"}}""",
+            ],
+            answer["pieces"]!.AsArray().Select(p => p.Text()));
+        Assert.Null(Brine.Answer(Brine.Shoulder, "/pieces = 4")["pieces"]);
+    }
+
+    [Fact]
+    public void By_the_scale_each_piece_is_pumped_as_the_scale_says()
+    {
+        var answer = Brine.Answer(
+            Brine.Shoulder,
+            """- /meat & /pieceWeights = [{"value":2,"unit":"kg"},{"value":4,"unit":"kg"}] & /weighedBack = {"green":{"value":5,"unit":"kg"},"pumped":{"value":5600,"unit":"g"} }""");
+
+        Assert.Equal([2240d, 4480d], answer["pieces"]!.AsArray().Select(p => (double)p!["targetWeight"]!["value"]!));
+    }
+
+    [Fact]
     public void Nothing_said_of_what_stays_is_all_of_it_with_a_finding()
     {
         var answer = Brine.Answer(Brine.Shoulder, "- /retained");
 
         Assert.Equal("""{"low":6.98,"typical":6.98,"high":6.98,"unit":"g/kg"}""", answer.Of("salt")["perKgGreen"].Text());
-        Assert.Equal(["retained-assumed"], answer.Codes());
+        Assert.Equal(["retained-assumed", "much-left-over"], answer.Codes());
     }
 
     [Fact]
@@ -166,13 +193,36 @@ public class InjectionTests
     public void Too_little_liquid_is_noticed() => Assert.Equal(
         ["too-little-made"], Brine.Answer(Brine.Shoulder, """/lines/0/amount/value = 0.4 & /lines/1/amount/value = 30""").Codes());
 
+    // 2150 g are made and 600 go in; 1200 are as much left over as goes in.
+    [Theory]
+    [InlineData("", 600, 600, 1550)]
+    [InlineData("""/loss = {"value":50,"unit":"g"}""", 600, 650, 1500)]
+    [InlineData("""/loss = {"value":20,"unit":"%"}""", 600, 750, 1400)]
+    [InlineData("/lines/0/amount/value = 1.051", 600, 600, 601)]
+    public void More_left_over_than_goes_in_is_noticed(string edits, double injected, double needed, double left)
+    {
+        var finding = Assert.Single(Brine.Answer(Brine.Shoulder, edits)["findings"]!.AsArray(), f => (string)f!["code"]! == "much-left-over")!;
+
+        Assert.Equal(("info", "/lines"), ((string)finding["severity"]!, (string)finding["pointer"]!));
+        Assert.Equal((injected, needed, left), (Of("injected"), Of("needed"), Of("left")));
+        Assert.Contains("thrown away", (string)finding["message"]!, StringComparison.Ordinal);
+
+        double Of(string name) => (double)finding["parameters"]![name]!;
+    }
+
+    [Theory]
+    [InlineData("/lines/0/amount/value = 1.05")]
+    [InlineData("""/loss = {"value":1000,"unit":"g"}""")]
+    [InlineData("""/lines = [{"ingredient":"water"},{"ingredient":"salt","amount":{"value":7,"unit":"%-of-liquid"}}]""")]
+    public void As_much_left_over_as_goes_in_is_not(string edits) => Assert.DoesNotContain("much-left-over", Brine.Answer(Brine.Shoulder, edits).Codes());
+
     [Theory]
     [InlineData("/dose/value = 100", "pump-high;too-little-made")]
     [InlineData("/dose/value = 20", "")]
     [InlineData("/dose/value = 20.5", "pump-high")]
-    [InlineData("- /temperature", "temperature-assumed")]
-    [InlineData("""/temperature = {"value":42,"unit":"F"}""", "brine-warm")]
-    [InlineData("""/temperature = {"value":41,"unit":"F"}""", "")]
+    [InlineData("- /temperature", "temperature-assumed;much-left-over")]
+    [InlineData("""/temperature = {"value":42,"unit":"F"}""", "brine-warm;much-left-over")]
+    [InlineData("""/temperature = {"value":41,"unit":"F"}""", "much-left-over")]
     public void What_is_odd_is_noticed(string edits, string expected) => Assert.Equal(
         expected.Split(';', StringSplitOptions.RemoveEmptyEntries), Brine.Answer(Brine.Shoulder, edits).Codes());
 
@@ -185,6 +235,10 @@ public class InjectionTests
     [InlineData("""/kind = "rub" """, "/kind unknown-word")]
     [InlineData("""/cut = "unicorn" """, "/cut unknown-cut")]
     [InlineData("/pieces = 0", "/pieces out-of-range")]
+    [InlineData("""/pieceWeights = [{"value":2,"unit":"kg"}]""", "/pieceWeights one-or-the-other")]
+    [InlineData("- /meat & /pieces = 2 & /pieceWeights = []", "/pieceWeights one-or-the-other; /pieceWeights required")]
+    [InlineData("""- /meat & /pieceWeights = [{"value":2,"unit":"kg"},null,{"value":0,"unit":"kg"},{"value":2,"unit":"L"}]""", "/pieceWeights/1 required; /pieceWeights/2/value out-of-range; /pieceWeights/3/unit unit-not-allowed")]
+    [InlineData("""- /meat & /pieceWeights = [{"value":600,"unit":"kg"},{"value":600,"unit":"kg"}]""", "/pieceWeights out-of-range")]
     [InlineData("/retained/low = 95", "/retained band-order")]
     [InlineData("/retained/high = 101", "/retained/high out-of-range")]
     [InlineData("/temperature/value = 41", "/temperature/value out-of-range")]

@@ -33,6 +33,44 @@ public class SoakTests
         Assert.Equal(41.2, (double)answer["soak"]!["takenUp"]!["typical"]!);
     }
 
+    [Theory]
+    // 117 x 700 / 1700; a day of the way there from 17; plain water draws it down to 17 x 700 / 1700.
+    [InlineData("", 48.18, 48.18)]
+    [InlineData(Timed, 27.79, 27.80)]
+    [InlineData("- /lines/1", 7, 7)]
+    [InlineData("- /lines/1 & /saltInMeat/value = 30", 12.35, 12.35)]
+    public void The_checks_count_the_salt_the_meat_held_before(string edits, double lowest, double highest)
+    {
+        var answer = Brine.Answer(
+            Brine.Even, string.Join(" & ", ((string[])["""/saltInMeat = {"value":17,"unit":"g/kg"} & /cut = "beef-brisket" """, edits]).Where(e => e.Length > 0)));
+
+        var check = answer["checks"]!.AsArray().First(c => (string)c!["base"]! == "green")!;
+        Assert.Equal(answer["salt"]!["perKgGreen"].Text(), check["measured"].Text());
+        Assert.InRange((double)check["measured"]!["typical"]!, lowest, highest);
+    }
+
+    [Fact]
+    public void What_is_drawn_out_and_what_is_taken_up_hang_on_one_unknown()
+    {
+        var answer = Brine.Answer(
+            Brine.Even,
+            """/saltInMeat = {"value":17,"unit":"g/kg"} & /cut = "beef-brisket" & /thickness = {"value":50,"unit":"mm"} & /time = {"value":24,"unit":"h"}""");
+
+        var check = answer["checks"]!.AsArray().First(c => (string)c!["base"]! == "green")!;
+        Assert.True((double)check["measured"]!["low"]! < (double)check["measured"]!["high"]! - 1);
+        Assert.Equal(answer["salt"]!["perKgGreen"].Text(), check["measured"].Text());
+    }
+
+    [Theory]
+    [InlineData(12, false)]
+    [InlineData(11.9, true)]
+    [InlineData(8, true)]
+    public void A_target_below_what_the_meat_holds_is_refused(double target, bool isRefused) => Assert.Equal(
+        isRefused ? ["/targets/0/reached already-above"] : [],
+        Brine.Faults(
+            Brine.Even,
+            $$"""- /lines/1/amount & /saltInMeat = {"value":12,"unit":"g/kg"} & /targets = [{"ingredient":"sodium-chloride","reached":{"value":{{target.ToString(System.Globalization.CultureInfo.InvariantCulture)}},"unit":"g/kg"} }]"""));
+
     [Fact]
     public void Within_a_time_it_is_part_of_the_way()
     {
@@ -75,6 +113,16 @@ public class SoakTests
 
         Assert.Equal(target, (double)solved["salt"]!["perKgGreen"]!["typical"]!, 0.005);
         Assert.True((bool)solved["lines"]![1]!["isSolved"]!);
+    }
+
+    [Fact]
+    public void Pieces_weighed_one_by_one_soak_as_those_of_their_mean_weight()
+    {
+        const string timed = """/cut = "beef-brisket" & /time = {"value":24,"unit":"h"} & """;
+        var mean = Brine.Answer(Brine.Even, timed + "/pieces = 2");
+        var weighed = Brine.Answer(Brine.Even, timed + """- /meat & /pieceWeights = [{"value":300,"unit":"g"},{"value":700,"unit":"g"}]""");
+
+        Assert.Equal(mean.Text(), weighed.Text());
     }
 
     [Fact]

@@ -7,6 +7,7 @@ namespace RubLab.Contracts.Tests.Remarks;
 public sealed class CautionTests
 {
     private const string Short = "brine-cold-and-short";
+    private const string Cured = "cured-soak-cold";
     private const string Acidity = "sauce-acidity";
     private const string Once = "liquid-once";
     private const string Needles = "injected-clean";
@@ -22,6 +23,34 @@ public sealed class CautionTests
         var ids = IdsOf(new CautionSubject([kind], [], []));
         Assert.Equal(expected.Order(StringComparer.Ordinal), ids.Intersect([Short, Acidity, Once, Needles]).Order(StringComparer.Ordinal));
         Assert.Contains("cold-holding", ids);
+    }
+
+    [Theory]
+    [InlineData("poultry", "salt", new[] { Short })]
+    [InlineData("poultry", "cure-6-25", new[] { Cured })]
+    [InlineData("red-meat", "salt", new string[0])]
+    [InlineData("red-meat", "cure-6-25", new[] { Cured })]
+    [InlineData("fish", "salt", new string[0])]
+    public void Two_days_are_told_of_birds_in_a_seasoning_brine_and_of_no_other_soak(string meat, string ingredient, string[] expected) => Assert.Equal(
+        expected, IdsOf(Of(ingredient) with { Kinds = [FormulaKind.Soak], Meats = [(meat, false)] }).Intersect([Short, Cured]));
+
+    [Theory]
+    [InlineData("red-meat", true, "temperature-not-intact")]
+    [InlineData("red-meat", false, "temperature-red-meat")]
+    [InlineData("poultry", true, "temperature-poultry")]
+    [InlineData("ground", true, "temperature-ground")]
+    [InlineData("fish", true, "temperature-fish")]
+    public void Meat_has_one_temperature_to_go_by(string meat, bool isPierced, string expected) => Assert.Equal(
+        [expected], IdsOf(On((meat, isPierced))).Where(id => id.StartsWith("temperature-", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Injected_meat_is_told_the_published_figures_and_that_the_lower_is_not_enough()
+    {
+        var caution = On(("red-meat", true)).Cautions(Seed.Catalogue).Single(c => c.Id == "temperature-not-intact");
+
+        Assert.Matches("145 F .* not enough by itself; .* 160 F", caution.Text);
+        Assert.Equal("usda-fsis-temperatures", caution.SourceId);
+        Assert.Contains("label", caution.DefersTo, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -8,6 +8,8 @@ public class TreatmentFaultTests
     [Theory]
     [InlineData("- /treatments/0/formula", "/treatments/0 one-or-the-other")]
     [InlineData("""/treatments/0/formulaId = "pork-rub" """, "/treatments/0 one-or-the-other")]
+    [InlineData("""/treatments/0/formulaId = "pork-rub" & /treatments/0/revision = 2""", "/treatments/0 one-or-the-other")]
+    [InlineData("""/treatments/0/formulaId = "pork-rub" & /treatments/0/formula/lines/0/ingredient = "unicorn" & - /treatments/0/formula/lines/1/amount""", "/treatments/0 one-or-the-other; /treatments/0/formula/lines/0/ingredient unknown-ingredient; /treatments/0/formula/lines/1/amount required")]
     [InlineData("""- /treatments/0/formula & /treatments/0/formulaId = "lost" """, "/treatments/0/formulaId unknown-formula")]
     [InlineData("""- /treatments/0/formula & /treatments/0/formulaId = "pork-rub" & /treatments/0/revision = 3""", "/treatments/0/formulaId unknown-formula")]
     [InlineData("""- /treatments/0/formula & /treatments/0/formulaId = "pork-rub" & /treatments/0/revision = -1""", "/treatments/0/formulaId unknown-formula")]

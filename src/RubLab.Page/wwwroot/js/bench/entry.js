@@ -131,7 +131,7 @@ export class Entry {
       for (const term of allTerms) {
         byId(`${term}-${t}`).closest('.field').hidden = !asked.includes(term);
       }
-      const said = asked.filter(term => treatment[term].trim()).map(term => say(`form.how.${term}`, { [term]: treatment[term].trim() }));
+      const said = asked.filter(term => treatment[term].trim()).map(term => say(`form.how.${term}`, { [term]: term === 'retained' ? partIn(treatment[term]) : treatment[term].trim() }));
       byId(`how-${t}`).textContent = said.length > 0 ? said.join(', ') : say('form.how');
     });
     byId('more-summary').textContent = say('form.more', {
@@ -255,4 +255,9 @@ function stepInWords(step) {
   }
   const [value, unit] = step.split(' ');
   return `${showNumber(Number(value))} ${unit}`;
+}
+
+// Its text writes the sign itself.
+function partIn(text) {
+  return text.replaceAll('%', '').replace(/\s+/g, ' ').trim();
 }

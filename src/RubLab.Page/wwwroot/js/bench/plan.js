@@ -1,7 +1,7 @@
 // The batch sheet of a purchase plan, as it would be written on the bench.
 import { newLine, newTreatment } from '../kept/draft.js';
 import { scaledIn } from '../words/bought.js';
-import { showNumber } from '../words/numbers.js';
+import { showNumber, writeNumber } from '../words/numbers.js';
 import { quantity } from '../words/show.js';
 
 /**
@@ -22,8 +22,13 @@ export function draftOf({ pile, treatments }, unit) {
     lines,
     ...(portion > 0 && { portion: showNumber(Math.round(portion)) }),
     treatments: treatments.map(({ formulaId, dose, retained, on }) => ({
-      ...newTreatment(), formula: formulaId, dose: dose ? quantity(dose) : '', retained: retained?.value === undefined ? '' : showNumber(retained.value),
+      ...newTreatment(), formula: formulaId, dose: dose ? quantity(dose) : '', retained: retained ? partIn(retained) : '',
       on: on.length < lines.length ? on.map(id => keys.get(id)) : [],
     })),
   };
+}
+
+// One figure, or a band by its three, as the field reads them.
+function partIn({ value, low, typical, high }) {
+  return (value === undefined ? [low, typical, high] : [value]).map(writeNumber).join(' - ');
 }

@@ -70,7 +70,7 @@ function readTreatment(treatment, t, ids, number, reading) {
     ...(treatment.adjusted ? { formula: treatment.adjusted } : { formulaId: treatment.formula }),
     dose: dose && { value: dose.value, unit: doseUnitOf(treatment.dose) },
     liquid: reading.amount(`liquid-${t}`, written('liquid'), 'L'),
-    retained: number(`retained-${t}`, written('retained'), '%'),
+    retained: reading.estimate(`retained-${t}`, written('retained')),
     applications: number(`applications-${t}`, written('applications'), '')?.value,
     time: reading.measure(`time-${t}`, written('time'), 'time', 'h'),
     temperature: reading.measure(`temperature-${t}`, written('temperature'), 'temperature'),

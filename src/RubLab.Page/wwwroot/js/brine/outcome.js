@@ -10,11 +10,17 @@ import { showEstimate, showNumber } from '../words/numbers.js';
 import { amount, band, estimate, meat, names, quantity } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
 
-export function outcomeOf(answer, request) {
+const mostPieces = 60;
+
+/**
+ * @param {object} answer of POST /v1/brines.
+ * @param {{request: object, pieces: object[]}} read what it was asked with.
+ */
+export function outcomeOf(answer, { request, pieces }) {
   return [
     strengthOf(answer),
     weighingOf(answer),
-    answer.targetPieceWeight ? targetOf(answer, request) : null,
+    answer.targetPieceWeight ? targetOf(answer, request, pieces) : null,
     reachedOf(answer),
     answer.soak ? soakOf(answer.soak) : null,
     levelsOf(answer.checks),
@@ -63,13 +69,31 @@ function rounded({ ingredient }, { value, unit }, step) {
   return { value: (additivesOf(ingredient).length > 0 ? Math.floor(steps * (1 + 1e-12)) : Math.round(steps)) * step.value, unit };
 }
 
-function targetOf(answer, { pieces, weighedBack }) {
-  return make('section', { 'aria-labelledby': 'brine-target-weight' },
-    make('h3', { id: 'brine-target-weight' }, say(pieces > 1 ? 'brine.targetWeight.mean' : 'brine.targetWeight')),
-    make('p', { class: 'result' }, make('strong', { class: 'figure' }, meat({ ...answer.targetPieceWeight, value: Math.round(answer.targetPieceWeight.value) }))),
-    make('p', null, say('brine.drainedWeight', { band: meatBand(answer.drainedPieceWeight), added: band(answer.addedSolution.afterDraining), putIn: estimate(answer.addedSolution.putIn.value, '%') })),
+function targetOf(answer, { weighedBack }, written) {
+  return make('section', { class: answer.pieces ? 'pieces' : null, 'aria-labelledby': 'brine-target-weight' },
+    make('h3', { id: 'brine-target-weight' }, say(written.length > 1 ? 'cure.pieces' : 'brine.targetWeight')),
+    ...(answer.pieces ? eachOf(answer.pieces, written) : [
+      make('p', { class: 'result' }, make('strong', { class: 'figure' }, whole(answer.targetPieceWeight))),
+      make('p', null, say('brine.drainedWeight', { band: meatBand(answer.drainedPieceWeight) })),
+    ]),
+    make('p', null, say('brine.addedSolution', { added: band(answer.addedSolution.afterDraining), putIn: estimate(answer.addedSolution.putIn.value, '%') })),
     weighedBack ? make('p', { class: 'flag', id: 'brine-by-scale' }, say('brine.byScale', { pump: estimate(answer.dose.value, answer.dose.unit), retained: band(answer.retained) })) : null,
     answer.retained.low < answer.retained.high ? drawn(answer.retained, 'brine.retained.drawn', 100) : null);
+}
+
+function eachOf(answered, written) {
+  return [
+    make('ol', null, answered.slice(0, mostPieces).map(piece => make('li', null,
+      make('span', { class: 'number' }, say('sheet.piece', { number: piece.number })), ' ',
+      make('strong', { class: 'figure' }, whole(piece.targetWeight)), ' ',
+      make('span', { class: 'of' }, written[piece.number - 1].written),
+      make('span', { class: 'of' }, say('brine.piece.drained', { band: meatBand(piece.drainedWeight) }))))),
+    answered.length > mostPieces ? make('p', { class: 'hint' }, sayCount('cure.morePieces', answered.length - mostPieces)) : null,
+  ];
+}
+
+function whole({ value, unit }) {
+  return meat({ value: Math.round(value), unit });
 }
 
 function reachedOf({ salt, reached }) {

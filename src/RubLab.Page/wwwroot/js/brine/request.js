@@ -9,10 +9,11 @@ export const blank = {
   rows: [{ ...blankRow, ingredient: 'water' }, { ...blankRow, ingredient: 'salt', form: 'table' }],
 };
 
-/** @returns {{request?: object, faults: object[], rows: number[]}} `rows` are the places in the form of the request's lines. */
+/** @returns {{request?: object, faults: object[], rows: number[], pieces: object[]}} `rows` are the places in the form of the request's lines. */
 export function readBrine(written, settings) {
   const reading = new Reading(settings);
-  const meat = reading.weights('brine-meat', written.meat);
+  const pieces = reading.pieces('brine-meat', written.meat);
+  const meat = reading.sum('brine-meat', pieces);
   const own = written.kind === 'soak' ? soakIn(written, reading) : injectionIn(written, meat, reading);
   const skin = written.product === 'bacon' ? reading.amount('brine-skin', written.skin, '%') : undefined;
   const temperature = reading.measure('brine-temperature', written.temperature, 'temperature');
@@ -22,15 +23,23 @@ export function readBrine(written, settings) {
   const rows = written.rows.map((row, i) => row.ingredient ? i : -1).filter(i => i >= 0);
   const lines = rows.map(i => lineOf(written.rows[i], i, reading));
   if (!meat || lines.length === 0 || reading.faults.length > 0) {
-    return { faults: reading.faults, rows };
+    return { faults: reading.faults, rows, pieces };
   }
   return {
-    faults: [], rows,
+    faults: [], rows, pieces,
     request: withoutBlanks({
-      kind: written.kind, cut: written.cut || undefined, product: written.product || undefined, skin, meat: meat.weight, pieces: meat.count,
+      kind: written.kind, cut: written.cut || undefined, product: written.product || undefined, skin, ...meatIn(pieces, meat),
       ...own, temperature, loss, bowl, lines, targets: reached && [{ ingredient: 'sodium-chloride', reached }],
     }),
   };
+}
+
+// Pieces that are alike are told by their number; others each by its weight.
+function meatIn(pieces, meat) {
+  const [first] = pieces;
+  return pieces.every(({ weight }) => weight.value === first.weight.value)
+    ? { meat, pieces: pieces.length }
+    : { pieceWeights: pieces.map(({ weight }) => weight) };
 }
 
 function injectionIn(written, meat, reading) {
@@ -38,7 +47,7 @@ function injectionIn(written, meat, reading) {
   return {
     dose: reading.amount('brine-pump', written.pump, '%'),
     retained: reading.estimate('brine-retained', written.retained),
-    weighedBack: green || pumped || drained ? { green: green ?? meat?.weight, pumped, drained } : undefined,
+    weighedBack: green || pumped || drained ? { green: green ?? meat, pumped, drained } : undefined,
   };
 }
 
@@ -74,5 +83,5 @@ export function fieldOf(pointer, rows) {
   if (member === 'weighedBack') {
     return `brine-${index ?? 'pumped'}`;
   }
-  return { pieces: 'brine-meat', dose: 'brine-pump', targets: 'brine-target', meatWater: 'brine-cut' }[member] ?? (members.includes(member) ? `brine-${member}` : 'brine-kind');
+  return { pieces: 'brine-meat', pieceWeights: 'brine-meat', dose: 'brine-pump', targets: 'brine-target', meatWater: 'brine-cut' }[member] ?? (members.includes(member) ? `brine-${member}` : 'brine-kind');
 }

@@ -79,7 +79,7 @@ function pickle(written, { cut, product, skin }, pieces, lines, step, reading) {
         name: say(`kind.${written.method}`), kind: written.method, lines: lines.map(lineIn),
         dose: isSoak ? { value: 100, unit: '%' } : reading.amount('cure-pump', written.pump, '%'),
       },
-      retained: isSoak ? undefined : reading.amount('cure-retained', written.retained, '%'),
+      retained: isSoak ? undefined : reading.estimate('cure-retained', written.retained),
       liquid: isSoak ? reading.amount('cure-liquid', written.liquid, 'L') : undefined,
       time: isSoak ? reading.measure('cure-time', written.time, 'time', 'h') : undefined,
       temperature: reading.measure('cure-temperature', written.temperature, 'temperature'),

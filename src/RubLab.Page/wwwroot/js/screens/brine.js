@@ -94,12 +94,12 @@ function update() {
   byId('brine-said').textContent = ok ? say('brine.said', { made: meat(ok.made.mass), percent: showEstimate(ok.strength.percent) }) : refused ? say('cure.refused') : '';
 }
 
-function shown(ok, { request }, refusals, isFaulty) {
+function shown(ok, read, refusals, isFaulty) {
   if (ok) {
-    return outcomeOf(ok, request);
+    return outcomeOf(ok, read);
   }
   if (refusals.length > 0) {
-    return refusedOf(engine.computeBrine({ ...request, purpose: 'check' }).ok, overGramsOf(refusals));
+    return refusedOf(engine.computeBrine({ ...read.request, purpose: 'check' }).ok, overGramsOf(refusals));
   }
   return [make('p', null, say(isFaulty ? 'brine.mend' : 'brine.empty'))];
 }
