@@ -115,6 +115,8 @@ public sealed class AccessibilityTests(Published published)
         await using var bench = await OpenAsync(width, ColorScheme.Light);
         await bench.EnterAsync("lockside-old-card", "beef-brisket", "4 x 3.6 kg\n100 x 112.375 lb\n" + new string('w', 200), trimLoss: "8");
         await Expect(bench.Page.Locator("#on-meat-0")).ToBeVisibleAsync();
+        await bench.GoAsync("brine");
+        await bench.Page.Locator("#brine-retained").FillAsync("75 - 95");
         foreach (var screen in Screens)
         {
             await bench.GoAsync(screen);

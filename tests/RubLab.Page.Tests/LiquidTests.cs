@@ -41,6 +41,9 @@ public sealed class LiquidTests(Published published)
         await Expect(bench.Page.Locator("#brine-outcome .pieces .figure")).ToHaveTextAsync(["3.300\u00a0kg", "2.750\u00a0kg"]);
         // A tenth pumped, of which nine tenths stay.
         await Expect(bench.Page.Locator("#brine-outcome .pieces li").Last).ToContainTextAsync("drained 2.73\u00a0kg");
+        await bench.Page.Locator("#brine-meat").FillAsync("10 lb\n8 lb 12 oz");
+        await Expect(bench.Page.Locator("#brine-outcome .pieces .figure")).ToHaveTextAsync(["11.00\u00a0lb", "9\u00a0lb\u00a010.0\u00a0oz"]);
+        await Expect(bench.Page.Locator("#brine-outcome .pieces li").First).ToContainTextAsync("drained 10.9\u00a0lb");
         await Agreement.AssertAsync(bench, published.Server, "computeBrine", "v1/brines", """
             { "kind": "injection", "cut": "pork-shoulder", "pieceWeights": [ { "value": 3, "unit": "kg" }, { "value": 2500, "unit": "g" } ], "dose": { "value": 10, "unit": "%" },
               "retained": { "low": 80, "typical": 90, "high": 100, "unit": "%" }, "temperature": { "value": 4, "unit": "C" },

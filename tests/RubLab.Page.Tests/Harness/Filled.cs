@@ -23,7 +23,7 @@ public static class Filled
     {
         await bench.GoAsync("brine");
         await bench.Page.Locator("#brine-meat").FillAsync("2 x 3 kg");
-        await bench.Page.Locator("#brine-retained").FillAsync("75 - 95");
+        await bench.Page.Locator("#brine-retained").FillAsync("90");
         await bench.Page.Locator("#brine-temperature").FillAsync("4 C");
         await bench.Page.Locator("#brine-amount-0").FillAsync("2 L");
         await bench.Page.Locator("#brine-target").FillAsync("12");

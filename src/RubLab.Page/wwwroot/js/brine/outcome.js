@@ -6,6 +6,7 @@ import { additivesOf, isCure } from '../cure/additives.js';
 import { limitsOf, loadsOf } from '../cure/loads.js';
 import { figureOf, headOf, make } from '../dom.js';
 import * as engine from '../engine.js';
+import { bandIn } from '../words/bought.js';
 import { showEstimate, showNumber } from '../words/numbers.js';
 import { amount, band, estimate, meat, names, quantity } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
@@ -73,8 +74,8 @@ function targetOf(answer, { weighedBack }, written) {
   return make('section', { class: answer.pieces ? 'pieces' : null, 'aria-labelledby': 'brine-target-weight' },
     make('h3', { id: 'brine-target-weight' }, say(written.length > 1 ? 'cure.pieces' : 'brine.targetWeight')),
     ...(answer.pieces ? eachOf(answer.pieces, written) : [
-      make('p', { class: 'result' }, make('strong', { class: 'figure' }, whole(answer.targetPieceWeight))),
-      make('p', null, say('brine.drainedWeight', { band: meatBand(answer.drainedPieceWeight) })),
+      make('p', { class: 'result' }, make('strong', { class: 'figure' }, whole(answer.targetPieceWeight, written[0].scale))),
+      make('p', null, say('brine.drainedWeight', { band: meatBand(answer.drainedPieceWeight, written[0].scale) })),
     ]),
     make('p', null, say('brine.addedSolution', { added: band(answer.addedSolution.afterDraining), putIn: estimate(answer.addedSolution.putIn.value, '%') })),
     weighedBack ? make('p', { class: 'flag', id: 'brine-by-scale' }, say('brine.byScale', { pump: estimate(answer.dose.value, answer.dose.unit), retained: band(answer.retained) })) : null,
@@ -85,15 +86,15 @@ function eachOf(answered, written) {
   return [
     make('ol', null, answered.slice(0, mostPieces).map(piece => make('li', null,
       make('span', { class: 'number' }, say('sheet.piece', { number: piece.number })), ' ',
-      make('strong', { class: 'figure' }, whole(piece.targetWeight)), ' ',
+      make('strong', { class: 'figure' }, whole(piece.targetWeight, written[piece.number - 1].scale)), ' ',
       make('span', { class: 'of' }, written[piece.number - 1].written),
-      make('span', { class: 'of' }, say('brine.piece.drained', { band: meatBand(piece.drainedWeight) }))))),
+      make('span', { class: 'of' }, say('brine.piece.drained', { band: meatBand(piece.drainedWeight, written[piece.number - 1].scale) }))))),
     answered.length > mostPieces ? make('p', { class: 'hint' }, sayCount('cure.morePieces', answered.length - mostPieces)) : null,
   ];
 }
 
-function whole({ value, unit }) {
-  return meat({ value: Math.round(value), unit });
+function whole({ value, unit }, scale) {
+  return meat({ value: Math.round(value), unit }, scale);
 }
 
 function reachedOf({ salt, reached }) {
@@ -136,10 +137,8 @@ function drawn(of, key, max) {
   return make('div', null, make('p', { class: 'hint' }, say(key)), drawBand(of, { unit: of.unit, max, label: say(key) }));
 }
 
-function meatBand({ low, high, unit }) {
-  const kilos = value => unit === 'g' && high >= 1000 ? { value: value / 1000, unit: 'kg' } : { value, unit };
-  const [from, to] = [kilos(low), kilos(high)];
-  return low === high ? estimate(to.value, to.unit) : `${showEstimate(from.value)} – ${estimate(to.value, to.unit)}`;
+function meatBand(weight, scale) {
+  return band(bandIn(weight, scale !== 'kg' ? 'lb' : weight.high >= 1000 ? 'kg' : 'g'));
 }
 
 function litres({ value, unit }) {
