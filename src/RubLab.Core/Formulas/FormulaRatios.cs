@@ -73,7 +73,7 @@ public sealed record FormulaRatios
 
         var salts = lines.Select(l => l.Ingredient.SaltGramsPer100Grams).ToArray();
         var saltShare = Blends.WeightedMean(weights, salts).Over(left);
-        if (!saltShare.IsExact && lines.Any(l => IsByVolume(l, formula.Mode)))
+        if (!saltShare.IsExact && lines.Where((l, i) => IsByVolume(l, formula.Mode) && !choices[i].Form.FillsLevel).Any())
         {
             findings.Add("density-spread", pointer, null, ("low", saltShare.Low), ("high", saltShare.High));
         }

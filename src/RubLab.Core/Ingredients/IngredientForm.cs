@@ -13,6 +13,9 @@ public sealed record IngredientForm(
     /// <summary>Density after tapping, where somebody measured it.</summary>
     public double? TappedGramsPerMillilitre { get; init; }
 
+    /// <summary>A thin liquid: it neither heaps nor packs nor clings, so filling a measure with it adds no doubt.</summary>
+    public bool FillsLevel { get; init; }
+
     /// <summary>The geometric middle of its sizes, where they are known.</summary>
     public double? MiddleMicrometres => SizeLowMicrometres is { } low && SizeHighMicrometres is { } high ? Math.Sqrt(low * high) : null;
 }
