@@ -84,11 +84,11 @@ internal static class PlanFindings
     {
         var percent = line.Line.Choice.Yield.EdiblePerPurchase.Times(100);
         if (line.Line.Choice.Origin != YieldOrigin.PurchaseYield
-            && YieldChoice.Published(line.Line.Cut, method, catalogue) is { } published && !percent.Contains(published.Band.Typical))
+            && YieldChoice.Published(line.Line.Cut, method, catalogue) is { } published && !percent.Overlaps(published.Band))
         {
             findings.Add(
                 "yields-disagree", pointer, published.Citation.SourceId,
-                ("line", Said.Line(line.Line.Id, line.Line.Cut)), ("low", Math.Round(percent.Low, 1)), ("high", Math.Round(percent.High, 1)), ("published", published.Band.Typical));
+                ("line", Said.Line(line.Line.Id, line.Line.Cut)), ("low", Math.Round(percent.Low, 1)), ("high", Math.Round(percent.High, 1)), ("publishedLow", published.Band.Low), ("publishedHigh", published.Band.High));
         }
     }
 

@@ -162,7 +162,7 @@ public sealed record FormulaRatios
         {
             findings.Add(
                 "form-unnamed", pointer, citation.SourceId, ("ingredient", line.Ingredient.Name),
-                ("forms", line.Ingredient.Forms.Where(f => f.Density is not null).Select(f => f.Id).ToArray()));
+                ("forms", line.Ingredient.MeasurableForms()));
         }
 
         if (citation.Confidence >= Confidence.Low && !choice.SpansForms)

@@ -10,6 +10,9 @@ namespace RubLab.Core.Ingredients;
 public sealed record IngredientForm(
     string Id, string Name, bool IsDefault, BulkDensity? Density, double? SizeLowMicrometres, double? SizeHighMicrometres)
 {
+    /// <summary>How a question asks for it: the name a cook knows and the id a request names.</summary>
+    public string NameAndId => $"{Name} ({Id})";
+
     /// <summary>Density after tapping, where somebody measured it.</summary>
     public double? TappedGramsPerMillilitre { get; init; }
 
