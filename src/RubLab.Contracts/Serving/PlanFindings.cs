@@ -1,4 +1,3 @@
-using System.Globalization;
 using RubLab.Contracts.Reading;
 using RubLab.Contracts.Shopping;
 using RubLab.Core.Catalogues;
@@ -93,12 +92,12 @@ internal static class PlanFindings
     }
 
     private static Said Percent(double percent) =>
-        new(Math.Round(percent, 1), string.Create(CultureInfo.InvariantCulture, $"{Math.Round(percent, 1)} %"));
+        new(Math.Round(percent, 1), $"{Figures.Read(percent)} %");
 
     // Grams for a program; for the cook what the scale at the butcher's shows.
     private static Said Weight(double grams, Unit unit)
     {
         var weight = unit.FromBase(grams);
-        return new Said(grams, string.Create(CultureInfo.InvariantCulture, $"{Math.Round(weight, weight < 1 ? 2 : 1)} {unit.Symbol}"));
+        return new Said(grams, $"{Figures.Exact(Math.Round(weight, weight < 1 ? 2 : 1))} {unit.Symbol}");
     }
 }
