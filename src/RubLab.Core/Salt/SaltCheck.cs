@@ -9,6 +9,7 @@ namespace RubLab.Core.Salt;
 public sealed record SaltCheck
 {
     private const double GramsPerKilogramPerPercent = 10;
+    private const double LastBits = 1e-9;
 
     private SaltCheck()
     {
@@ -157,10 +158,13 @@ public sealed record SaltCheck
 
     private static string InWords(SaltRange range, Verdict typical, double measured, double? lowest, double? highest) => typical switch
     {
-        Verdict.Below => $"Add {Figures.AtLeast(lowest!.Value - measured)} g of salt per kg of {range.BaseInWords} to reach the low end.",
-        Verdict.Above => $"Take {Figures.AtLeast(measured - highest!.Value)} g of salt per kg of {range.BaseInWords} out to come down to the high end.",
+        Verdict.Below => $"Add {Change(lowest!.Value - measured)} g of salt per kg of {range.BaseInWords} to reach the low end.",
+        Verdict.Above => $"Take {Change(measured - highest!.Value)} g of salt per kg of {range.BaseInWords} out to come down to the high end.",
         _ => "Nothing to change.",
     };
+
+    // Of salt nobody weighs less than a hundredth of a gram to the kilogram.
+    private static string Change(double grams) => Figures.AtLeast(Math.Ceiling((grams * 100) - LastBits) / 100);
 
     // Single levels of one product lie apart: each advising to hit itself, they would send a cook to and fro.
     private static string OfOneLevel(SaltRange range, Verdict typical, double measured)

@@ -42,6 +42,7 @@ public sealed class SaltCheckTests
     [Theory]
     [InlineData(5, "Add 2.5 g of salt per kg of green meat to reach the low end.")]
     [InlineData(5.3456, "Add 2.16 g of salt per kg of green meat to reach the low end.")]
+    [InlineData(7.4881356, "Add 0.02 g of salt per kg of green meat to reach the low end.")]
     [InlineData(17.25, "Take 2.25 g of salt per kg of green meat out to come down to the high end.")]
     [InlineData(10, "Nothing to change.")]
     public void The_advice_states_the_grams_to_the_nearer_bound(double grams, string advice) =>
