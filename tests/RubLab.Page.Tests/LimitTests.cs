@@ -94,6 +94,10 @@ public sealed class LimitTests(Published published)
         await Expect(bench.Sheet.Locator(".check .title").First).ToHaveTextAsync("Salt for fresh pork sausage (common practice)");
         await Expect(bench.Sheet.Locator("[data-limit]")).ToHaveCountAsync(0);
 
+        // 16 g/kg of table salt, 15.76 of sodium chloride. One recipe's level is told and neither marked nor mended; the range holds it.
+        await Expect(bench.Sheet.Locator(".check.level .verdict").First).ToHaveTextAsync("Above it: 15.8 g/kg, one level of 15 g/kg");
+        await Expect(bench.Sheet.Locator(".check.level .mending, .check.below")).ToHaveCountAsync(0);
+
         // 250 g of ice in 10,450 g of all that goes in.
         await bench.ClickAsync("Sold with solution added? Made into what?");
         await bench.Page.Locator("#product-0").SelectOptionAsync("fresh-sausage");

@@ -20,6 +20,7 @@ public sealed class MeasuringTests(Published published)
         await Expect(bench.Page.Locator(".result")).ToHaveTextAsync("288 g");
         await bench.Page.Locator("#convert-amount").FillAsync("1 tbsp");
         await Expect(bench.Page.Locator(".result")).ToHaveTextAsync("18 g");
+        await Expect(bench.Page.Locator("#converted")).ToContainTextAsync("Between 16.2 and 19.8\u00a0g.");
         await bench.Page.Locator("#convert-amount").FillAsync("2 dollops");
         await Expect(bench.Page.Locator("#convert-amount-fault")).ToHaveTextAsync("“dollops” is no measure this page knows.");
     }

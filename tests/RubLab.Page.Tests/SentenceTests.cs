@@ -10,6 +10,8 @@ public sealed partial class SentenceTests(Published published)
     [InlineData("de-DE", "Take 12.50 g out; 1234.5 ppm is 0.3 % too much.", "Take 12,50 g out; 1234,5 ppm is 0,3 % too much.")]
     [InlineData("de-DE", "9 CFR 424.21(c) allows 156.25 ppm.", "9 CFR 424.21(c) allows 156,25 ppm.")]
     [InlineData("de-DE", "9 CFR 318.10 and edition v1.2 stay, 0.5-1.25 kg does not.", "9 CFR 318.10 and edition v1.2 stay, 0,5-1,25 kg does not.")]
+    [InlineData("de-DE", "Evenness takes 125,000 h; 12,345.5 g since 2015.", "Evenness takes 125.000 h; 12.345,5 g since 2015.")]
+    [InlineData("de-DE", "US mesh numbers are 3.5; 4; 5.", "US mesh numbers are 3,5; 4; 5.")]
     [InlineData("de-DE", "Half of 7.", "Half of 7.")]
     [InlineData("en-US", "Take 12.50 g out of 1234.5 g.", "Take 12.50 g out of 1234.5 g.")]
     public async Task A_sentence_of_the_computation_has_its_numbers_as_the_visitor_writes_them(string locale, string written, string read)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -12,13 +13,13 @@ internal static class FormulaIds
     public static string For(string name)
     {
         var slug = new StringBuilder();
-        foreach (var letter in name.Normalize(NormalizationForm.FormD))
+        foreach (var letter in PlainLetters.Of(name))
         {
             if (char.IsAsciiLetterOrDigit(letter))
             {
-                slug.Append(char.ToLowerInvariant(letter));
+                slug.Append(letter);
             }
-            else if (char.IsWhiteSpace(letter) && slug.Length > 0 && slug[^1] != '-')
+            else if ((char.IsWhiteSpace(letter) || char.GetUnicodeCategory(letter) == UnicodeCategory.DashPunctuation) && slug.Length > 0 && slug[^1] != '-')
             {
                 slug.Append('-');
             }

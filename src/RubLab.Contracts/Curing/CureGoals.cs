@@ -3,6 +3,7 @@ using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 
 namespace RubLab.Contracts.Curing;
 
@@ -108,7 +109,7 @@ internal static class CureGoals
         if (missing < -goal.GramsPerKilogram * Whole.LastBits)
         {
             at.Fault(
-                "target-below-present", $"The other lines bring more of it already: {present:0.######} g/kg.",
+                "target-below-present", $"The other lines bring more of it already: {Figures.Read(present, goal.GramsPerKilogram)} g/kg.",
                 ("present", present), ("target", goal.GramsPerKilogram), ("unit", "g/kg"));
         }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using RubLab.Contracts.Scaling;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Curing;
@@ -38,7 +37,7 @@ public static class Cures
         var limits = LimitChecks.Of(loads, read.Meat, catalogue);
         if (read.Purpose == SheetPurpose.Sheet)
         {
-            RefuseExceeded(limits, read.Formula, read.Meat.WeighedGrams[0], at.At("lines"));
+            RefuseExceeded(limits, ratios, read.Meat.WeighedGrams[0], at.At("lines"));
         }
 
         return log.IsClean
@@ -46,21 +45,25 @@ public static class Cures
             : log.ResultOf<CureResponse>(null);
     }
 
-    // At every line that brings some of what is too much.
-    private static void RefuseExceeded(IReadOnlyList<LimitCheck> limits, Formula formula, double greenGrams, Place at)
+    // At every line that brings some of what is too much. Of one that brings it all the excess is told in grams of its own as well.
+    private static void RefuseExceeded(IReadOnlyList<LimitCheck> limits, FormulaRatios ratios, double greenGrams, Place at)
     {
         foreach (var check in limits.Where(c => c.IsExceeded))
         {
-            for (var i = 0; i < formula.Lines.Count; i++)
+            var contents = ratios.Lines.Select(l => check.Limit.GramsPerGram(l.Line)).ToArray();
+            var brought = ratios.Lines.Select((l, i) => l.RatioGramsPerKilogram.Typical * contents[i]).ToArray();
+            var most = check.MeasuredPartsPerMillion!.Value.High;
+            var isOfOne = brought.Count(grams => grams > 0) == 1;
+            for (var i = 0; i < brought.Length; i++)
             {
-                var line = formula.Lines[i];
-                if (line.Amount > 0 && line.AdditivesGramsPerGram().Any(a => a.Additive == check.Limit.Additive))
+                if (brought[i] > 0)
                 {
+                    var ppm = $"the meat would get {Figures.Read(most, check.Limit.HighPartsPerMillion!.Value)} ppm";
+                    var name = ratios.Lines[i].Line.Ingredient.Name;
                     LimitFaults.Note(
                         at.At(i), check, check.Load.Shares[0], greenGrams,
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"the meat would get {check.MeasuredPartsPerMillion!.Value.High:0.##} ppm in all, some of it by {line.Ingredient.Name}"));
+                        isOfOne ? $"{ppm}, all of it by {name}" : $"{ppm} in all, {Figures.Read(most * brought[i] / brought.Sum())} ppm of it by {name}",
+                        bringer: isOfOne ? (name, contents[i]) : null);
                 }
             }
         }

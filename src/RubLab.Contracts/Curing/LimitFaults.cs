@@ -1,6 +1,6 @@
-using System.Globalization;
 using RubLab.Core.Curing;
 using RubLab.Core.Faults;
+using RubLab.Core.Remarks;
 
 namespace RubLab.Contracts.Curing;
 
@@ -16,7 +16,10 @@ internal static class LimitFaults
     /// <param name="greenGrams">Green weight of the meat.</param>
     /// <param name="found">How much was found and of what, as a sentence without its end.</param>
     /// <param name="line">Id of the pile line; none where there is no pile.</param>
-    public static void Note(Place at, LimitCheck check, AdditiveShare share, double greenGrams, string found, string? line = null)
+    /// <param name="bringer">The only ingredient that brings any, and the additive in a gram of it; none where there are others.</param>
+    public static void Note(
+        Place at, LimitCheck check, AdditiveShare share, double greenGrams, string found, string? line = null,
+        (string Name, double GramsPerGram)? bringer = null)
     {
         var over = check.OverGramsPerKilogram(share) * greenGrams / KilogramGrams;
         (string Name, object Value)[] parameters =
@@ -25,9 +28,10 @@ internal static class LimitFaults
             ("ppm", check.MeasuredPartsPerMillion!.Value.High), ("highest", check.Limit.HighPartsPerMillion!.Value),
             ("over", check.OverPartsPerMillion), ("overGrams", over),
         ];
+        var inItsOwn = bringer is { } only ? $", in {Figures.AtLeast(over / only.GramsPerGram)} g of {only.Name}" : "";
         at.Fault(
             "limit-exceeded",
-            string.Create(CultureInfo.InvariantCulture, $"{check.Limit.Title}: {found}. {check.Advice} That is {over:0.##} g of {check.Limit.Additive} too much."),
+            $"{check.Limit.Title}: {found}. {check.Advice} That is {Figures.AtLeast(over)} g of {check.Limit.Additive} too much{inItsOwn}.",
             line is null ? parameters : [.. parameters, ("line", line)]);
     }
 }

@@ -50,8 +50,8 @@ public static class FormulaChanges
         MixFindings.Notice(after, null, catalogue, findings, "/formula");
         return log.ResultOf(new FormulaChangeResponse(
             FormulaAnswers.Authored(changed),
-            Figures(FormulaRatios.Of(formula, catalogue, new FindingLog(catalogue), "")),
-            Figures(after),
+            FiguresOf(FormulaRatios.Of(formula, catalogue, new FindingLog(catalogue), "")),
+            FiguresOf(after),
             FindingResponse.From(findings),
             catalogue.Version));
     }
@@ -104,7 +104,7 @@ public static class FormulaChanges
         var sum = request.Amount.Value + formula.Lines.Where((l, i) => i != index && !l.IsRest).Sum(l => l.Amount);
         if (formula.Mode == AuthoringMode.PercentOfLiquid && sum >= 100)
         {
-            at.At("amount").Fault("no-rest", $"The lines would come to {Math.Round(sum, 6)} % of the liquid and leave nothing for the rest.", ("sum", sum));
+            at.At("amount").Fault("no-rest", $"The lines would come to {Figures.Read(sum, 100)} % of the liquid and leave nothing for the rest.", ("sum", sum));
             return null;
         }
 
@@ -117,7 +117,7 @@ public static class FormulaChanges
         return changed;
     }
 
-    private static MixFigures Figures(FormulaRatios ratios)
+    private static MixFigures FiguresOf(FormulaRatios ratios)
     {
         var unit = FormulaAnswers.UnitOf(ratios.Formula.Base);
         return new MixFigures(

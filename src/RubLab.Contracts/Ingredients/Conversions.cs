@@ -125,7 +125,7 @@ public static class Conversions
         {
             findings.Add(
                 "form-unnamed", pointer, density.Citation.SourceId, ("ingredient", ingredient.Name),
-                ("forms", ingredient.Forms.Where(f => f.Density is not null).Select(f => f.Id).ToArray()));
+                ("forms", ingredient.MeasurableForms()));
         }
         else if (density.Citation.Confidence >= Confidence.Low)
         {

@@ -64,8 +64,9 @@ internal static class GrindReader
             }
         }
 
+        // Semicolons, since a comma marks decimals for many readers.
         var known = catalogue.Sieves.Select(s => s.UsMesh.ToString(CultureInfo.InvariantCulture)).ToArray();
-        at.Fault("unknown-mesh", $"There is no such test sieve. US mesh numbers are {string.Join(", ", known)}.", ("value", mesh), ("allowed", known));
+        at.Fault("unknown-mesh", $"There is no such test sieve. US mesh numbers are {string.Join("; ", known)}.", ("value", mesh), ("allowed", known));
         return null;
     }
 }

@@ -40,6 +40,7 @@ internal static class PrintedSalt
 
     private static string Range(CheckResponse check) => (check.Lowest, check.Highest) switch
     {
+        ({ } low, { } high) when low == high => $"{PlainNumber.Of(low)} {check.Unit}",
         ({ } low, { } high) => $"{PlainNumber.Of(low)} to {PlainNumber.Of(high)} {check.Unit}",
         ({ } low, null) => $"at least {PlainNumber.Of(low)} {check.Unit}",
         (null, { } high) => $"at most {PlainNumber.Of(high)} {check.Unit}",
@@ -48,16 +49,20 @@ internal static class PrintedSalt
 
     // Of a band that reaches past a bound, its typical value is told too.
     private static string Verdict(CheckResponse check) => check.Verdict == "cannot-tell" && check.Measured is not null
-        ? $"Cannot tell; typically {Words(check.TypicalVerdict)}"
-        : Capital(Words(check.Verdict));
+        ? $"Cannot tell; typically {Words(check.TypicalVerdict, check)}"
+        : Capital(Words(check.Verdict, check));
 
-    private static string Words(string verdict) => verdict switch
+    private static string Words(string verdict, CheckResponse check)
     {
-        "within" => "within the range",
-        "below" => "below the range",
-        "above" => "above the range",
-        _ => "cannot tell",
-    };
+        var isOneLevel = check.Lowest is not null && check.Lowest == check.Highest;
+        return verdict switch
+        {
+            "within" => isOneLevel ? "at the level" : "within the range",
+            "below" => isOneLevel ? "below the level" : "below the range",
+            "above" => isOneLevel ? "above the level" : "above the range",
+            _ => "cannot tell",
+        };
+    }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

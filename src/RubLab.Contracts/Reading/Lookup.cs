@@ -39,7 +39,7 @@ internal static class Lookup
 
         var known = ingredient.Forms.Select(f => f.Id).ToArray();
         at.Fault(
-            "unknown-form", $"{ingredient.Name} has no form '{Shown.Text(id)}'. It has: {string.Join(", ", known)}.",
+            "unknown-form", $"{ingredient.Name} has no form '{Shown.Text(id)}'. It has: {string.Join("; ", ingredient.Forms.Select(f => f.NameAndId))}.",
             ("value", Shown.Text(id)), ("allowed", known));
         return null;
     }

@@ -47,7 +47,7 @@ public sealed record CheckResponse
     public required string Advice { get; init; }
 
     /// <summary>Sodium chloride per kg of the base to add (above zero) or take out (below) to come to the nearer bound; absent
-    /// where the typical value is inside.</summary>
+    /// where the typical value is inside, and where lowest and highest are one level of salt, a landmark and no range to be in.</summary>
     public Quantity? Restore { get; init; }
 
     public static CheckResponse From(SaltCheck check) => new()

@@ -5,6 +5,7 @@ using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
 using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Scaling;
 
 namespace RubLab.Contracts.Scaling;
@@ -132,7 +133,7 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
             {
                 at.At(i).At("weighedBack").At("value").Fault(
                     "weighed-back-unlikely",
-                    string.Create(CultureInfo.InvariantCulture, $"A piece of {green:0.#} g green weighs between that and twice that after injection, not {after:0.#} g."),
+                    $"A piece of {Figures.Read(green)} g green weighs between that and twice that after injection, not {Figures.Read(after, after < green ? green : 2 * green)} g.",
                     ("value", after), ("lowest", green), ("highest", 2 * green), ("unit", "g"));
             }
         }
@@ -144,9 +145,7 @@ internal sealed class PileReader(Catalogue catalogue, double? sheetPortionGrams,
         {
             at.At(line.CookYieldPercent is null ? "bone" : "cookYield").Fault(
                 "bone-over-yield",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Of the green weight {yield.Low:0.#} % would be left after cooking and {line.BoneFraction * 100:0.#} % is bone: that leaves no meat."),
+                $"Of the green weight {Figures.Read(yield.Low)} % would be left after cooking and {Figures.Read(line.BoneFraction * 100)} % is bone: that leaves no meat.",
                 ("yield", yield.Low), ("bone", line.BoneFraction * 100), ("unit", "%"));
         }
     }

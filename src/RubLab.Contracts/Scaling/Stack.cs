@@ -1,4 +1,3 @@
-using System.Globalization;
 using RubLab.Contracts.Curing;
 using RubLab.Contracts.Reading;
 using RubLab.Contracts.Remarks;
@@ -111,13 +110,14 @@ internal sealed class Stack
         {
             foreach (var check in limits[line].Where(c => c.IsExceeded))
             {
-                foreach (var shares in check.Load.Shares.GroupBy(share => share.Treatment))
+                var most = check.MeasuredPartsPerMillion!.Value.High;
+                var bringers = check.Load.Shares.GroupBy(share => share.Treatment).ToList();
+                foreach (var shares in bringers)
                 {
+                    var part = bringers.Count == 1 ? ", all of it" : $" in all, {Figures.Read(shares.Sum(share => check.Limit.Counted(share).High))} ppm of it";
                     LimitFaults.Note(
                         placeOf(shares.Key), check, shares.First(), Pile.GreenGramsIn(line),
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"line '{Pile.Lines[line].Id}' would get {check.MeasuredPartsPerMillion!.Value.High:0.##} ppm in all, {shares.Sum(share => check.Limit.Counted(share).High):0.##} of it by '{Treatments[shares.Key].Ratios.Formula.Name}'"),
+                        $"line '{Pile.Lines[line].Id}' would get {Figures.Read(most, check.Limit.HighPartsPerMillion!.Value)} ppm{part} by '{Treatments[shares.Key].Ratios.Formula.Name}'",
                         Pile.Lines[line].Id);
                 }
             }

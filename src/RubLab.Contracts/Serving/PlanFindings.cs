@@ -1,4 +1,3 @@
-using System.Globalization;
 using RubLab.Contracts.Reading;
 using RubLab.Contracts.Shopping;
 using RubLab.Core.Catalogues;
@@ -84,21 +83,21 @@ internal static class PlanFindings
     {
         var percent = line.Line.Choice.Yield.EdiblePerPurchase.Times(100);
         if (line.Line.Choice.Origin != YieldOrigin.PurchaseYield
-            && YieldChoice.Published(line.Line.Cut, method, catalogue) is { } published && !percent.Contains(published.Band.Typical))
+            && YieldChoice.Published(line.Line.Cut, method, catalogue) is { } published && !percent.Overlaps(published.Band))
         {
             findings.Add(
                 "yields-disagree", pointer, published.Citation.SourceId,
-                ("line", Said.Line(line.Line.Id, line.Line.Cut)), ("low", Math.Round(percent.Low, 1)), ("high", Math.Round(percent.High, 1)), ("published", published.Band.Typical));
+                ("line", Said.Line(line.Line.Id, line.Line.Cut)), ("low", Math.Round(percent.Low, 1)), ("high", Math.Round(percent.High, 1)), ("publishedLow", published.Band.Low), ("publishedHigh", published.Band.High));
         }
     }
 
     private static Said Percent(double percent) =>
-        new(Math.Round(percent, 1), string.Create(CultureInfo.InvariantCulture, $"{Math.Round(percent, 1)} %"));
+        new(Math.Round(percent, 1), $"{Figures.Read(percent)} %");
 
     // Grams for a program; for the cook what the scale at the butcher's shows.
     private static Said Weight(double grams, Unit unit)
     {
         var weight = unit.FromBase(grams);
-        return new Said(grams, string.Create(CultureInfo.InvariantCulture, $"{Math.Round(weight, weight < 1 ? 2 : 1)} {unit.Symbol}"));
+        return new Said(grams, $"{Figures.Exact(Math.Round(weight, weight < 1 ? 2 : 1))} {unit.Symbol}");
     }
 }

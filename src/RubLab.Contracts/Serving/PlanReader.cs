@@ -5,6 +5,7 @@ using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Scaling;
 using RubLab.Core.Serving;
 using RubLab.Core.Yields;
@@ -112,7 +113,7 @@ internal sealed class PlanReader(Catalogue catalogue, MoneyReader money)
 
         if (isWhole && Math.Abs(sum - 100) > ShareTolerancePercent)
         {
-            at.Fault("shares-not-whole", $"The shares sum to {Math.Round(sum, 3)} %, not to 100.", ("sum", Math.Round(sum, 3)));
+            at.Fault("shares-not-whole", $"The shares sum to {Figures.Read(sum, 100)} %, not to 100.", ("sum", Math.Round(sum, 3)));
         }
 
         return read.ConvertAll(line => line with { SharePercent = line.SharePercent / sum * 100 });

@@ -1,9 +1,9 @@
-using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Faults;
 using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Timing;
 
 namespace RubLab.Contracts.Timing;
@@ -132,7 +132,7 @@ internal sealed record SaltingReader
         if (hours < limits.LowestHours || hours > limits.HighestHours)
         {
             at.Fault(
-                "out-of-range", $"All stages together are {PlainHours(hours)} h: from {PlainHours(limits.LowestHours)} up to {PlainHours(limits.HighestHours)} h.",
+                "out-of-range", $"All stages together are {Figures.Read(hours, hours < limits.LowestHours ? limits.LowestHours : limits.HighestHours)} h: from {Figures.Exact(limits.LowestHours)} up to {Figures.Exact(limits.HighestHours)} h.",
                 ("value", hours), ("lowest", limits.LowestHours), ("highest", limits.HighestHours), ("unit", "h"));
             return null;
         }
@@ -160,6 +160,4 @@ internal sealed record SaltingReader
 
         return null;
     }
-
-    private static string PlainHours(double hours) => Rounded.Estimate(hours).ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -6,6 +6,7 @@ using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
 using RubLab.Core.Meat;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Yields;
 
 namespace RubLab.Contracts.Yields;
@@ -72,12 +73,13 @@ public static class OwnYieldRecords
         }
 
         var green = raw * (1 - ((trim ?? 0) / 100));
-        if (!Bounds.YieldPercent.Holds(cooked / green * 100))
+        var percent = cooked / green * 100;
+        if (!Bounds.YieldPercent.Holds(percent))
         {
             at.At("after").Fault(
                 "yield-out-of-range",
-                $"This is {Rounded.Estimate(cooked / green * 100).ToString(CultureInfo.InvariantCulture)} % of the weight before: a yield is from {Bounds.YieldPercent.Lowest} up to {Bounds.YieldPercent.Highest} %.",
-                ("value", Rounded.Estimate(cooked / green * 100)), ("lowest", Bounds.YieldPercent.Lowest), ("highest", Bounds.YieldPercent.Highest));
+                $"This is {Figures.Read(percent, percent > Bounds.YieldPercent.Highest ? Bounds.YieldPercent.Highest : Bounds.YieldPercent.Lowest)} % of the weight before: a yield is from {Bounds.YieldPercent.Lowest} up to {Bounds.YieldPercent.Highest} %.",
+                ("value", Rounded.Estimate(percent)), ("lowest", Bounds.YieldPercent.Lowest), ("highest", Bounds.YieldPercent.Highest));
         }
 
         return at.Log.Count > before ? null : new CookRecord(method, green, cooked, weightIs == WeightBasis.Purchase && trim is null);

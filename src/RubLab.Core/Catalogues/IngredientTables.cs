@@ -92,11 +92,12 @@ internal static class IngredientTables
             id,
             row.Required("name"),
             row.Flag("is_default"),
-            ReadDensity(row, id, measures, constants.SpoonFillingSpreadPercent),
+            ReadDensity(row, id, measures, row.Flag("fills_level") ? 0 : constants.SpoonFillingSpreadPercent),
             row.OptionalNumber("size_low_um"),
             row.OptionalNumber("size_high_um"))
         {
             TappedGramsPerMillilitre = row.OptionalNumber("tapped_g_per_ml"),
+            FillsLevel = row.Flag("fills_level"),
         };
     }
 
@@ -122,7 +123,7 @@ internal static class IngredientTables
     }
 
     // The band holds what the printed rounding allows, what the source's other measures of the same form give,
-    // and what filling a spoon adds; the widest of the three gives it its width.
+    // and what filling a spoon adds, a thin liquid nothing; the widest of the three gives it its width.
     private static BulkDensity FromMeasure(HouseholdMeasure measure, List<HouseholdMeasure> all, Citation citation, double fillingPercent)
     {
         var typical = measure.GramsPerMillilitre;

@@ -1,3 +1,4 @@
+using RubLab.Core.Formulas;
 using RubLab.Core.Quantities;
 using RubLab.Core.Sources;
 
@@ -66,6 +67,10 @@ public sealed record AdditiveLimit
 
     /// <summary>A load as this limit counts it.</summary>
     public Band Counted(AdditiveLoad load) => CountsOwnWeight ? load.OwnPartsPerMillion : load.PartsPerMillion;
+
+    /// <summary>What a gram of a formula's line brings of the additive, grams as this limit counts it.</summary>
+    public double GramsPerGram(FormulaLine line) =>
+        line.AdditivesGramsPerGram().Where(a => a.Additive == Additive).Sum(a => CountsOwnWeight ? a.OwnGramsPerGram : a.GramsPerGram);
 
     /// <summary>A share as this limit counts it.</summary>
     public Band Counted(AdditiveShare share) => CountsOwnWeight ? share.OwnPartsPerMillion : share.PartsPerMillion;

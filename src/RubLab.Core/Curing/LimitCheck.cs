@@ -1,5 +1,5 @@
-using System.Globalization;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Salt;
 using RubLab.Core.Sources;
 
@@ -88,7 +88,7 @@ public sealed record LimitCheck
     }
 
     private static LimitCheck OfUncertain(AdditiveLimit limit, AdditiveLoad load, Band? counted) => AtMost(
-        limit, load, counted, "Nothing to change.",
+        limit, load, counted, Met(null, limit.HighPartsPerMillion),
         load.Additive == AdditiveLoads.Fat ? "The fat of this meat is a reference's figure, or not known: have it measured."
         : counted is null ? "How much of a soak's liquid stays in the meat is not computed: weigh the meat before and after."
         : "Nobody said how much of the liquid stays: give retained, or weigh the pieces back.");
@@ -119,15 +119,24 @@ public sealed record LimitCheck
         if (measured.High > highest)
         {
             var unnamed = product is null && limit.IsOfBacon ? " It is the level of bacon; name the product if it is another." : "";
-            return string.Create(
-                CultureInfo.InvariantCulture, $"Take {measured.High - limit.HighPartsPerMillion!.Value:0.##} ppm out: {limit.HighPartsPerMillion:0.##} ppm is the most.{unnamed}");
+            var most = limit.HighPartsPerMillion!.Value;
+            return $"Take {Figures.AtLeast(measured.High - most)} ppm out: {Figures.Exact(most)} ppm is the most.{unnamed}";
         }
 
         if (measured.Low < lowest)
         {
-            return string.Create(CultureInfo.InvariantCulture, $"{limit.LowPartsPerMillion:0.##} ppm is required. {limit.Note}");
+            return $"{Figures.Exact(limit.LowPartsPerMillion!.Value)} ppm is required. {limit.Note}";
         }
 
-        return limit is { Level: LimitLevel.Alternative, AskedBy: null } ? $"This alternative is met. {limit.Note}" : "Nothing to change.";
+        return limit is { Level: LimitLevel.Alternative, AskedBy: null } ? $"This alternative is met. {limit.Note}" : Met(lowest > 0 ? limit.LowPartsPerMillion : null, limit.HighPartsPerMillion);
     }
+
+    // Of this level alone: another of the same additive may be missed or exceeded.
+    private static string Met(double? least, double? most) => (least, most) switch
+    {
+        ({ } lowest, null) => $"At least {Figures.Exact(lowest)} ppm: met. It is no cap.",
+        ({ } lowest, { } highest) => lowest == highest ? $"{Figures.Exact(lowest)} ppm: met." : $"{Figures.Exact(lowest)} to {Figures.Exact(highest)} ppm: met.",
+        (null, { } highest) => $"At most {Figures.Exact(highest)} ppm: kept.",
+        _ => "",
+    };
 }

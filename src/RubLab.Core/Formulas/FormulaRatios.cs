@@ -73,7 +73,7 @@ public sealed record FormulaRatios
 
         var salts = lines.Select(l => l.Ingredient.SaltGramsPer100Grams).ToArray();
         var saltShare = Blends.WeightedMean(weights, salts).Over(left);
-        if (!saltShare.IsExact && lines.Any(l => IsByVolume(l, formula.Mode)))
+        if (!saltShare.IsExact && lines.Where((l, i) => IsByVolume(l, formula.Mode) && !choices[i].Form.FillsLevel).Any())
         {
             findings.Add("density-spread", pointer, null, ("low", saltShare.Low), ("high", saltShare.High));
         }
@@ -162,7 +162,7 @@ public sealed record FormulaRatios
         {
             findings.Add(
                 "form-unnamed", pointer, citation.SourceId, ("ingredient", line.Ingredient.Name),
-                ("forms", line.Ingredient.Forms.Where(f => f.Density is not null).Select(f => f.Id).ToArray()));
+                ("forms", line.Ingredient.MeasurableForms()));
         }
 
         if (citation.Confidence >= Confidence.Low && !choice.SpansForms)

@@ -93,7 +93,7 @@ public static class MixFindings
             findings.Add(
                 "sugar-scorch", pointer, limits.SugarScorchSourceId,
                 ("share", Math.Round(sugar, 1)), ("treatment", ratios.Formula.Name),
-                ("temperature", Math.Round(celsius)), ("limit", limits.SugarScorchTemperatureCelsius));
+                ("temperature", celsius), ("limit", limits.SugarScorchTemperatureCelsius));
         }
     }
 }

@@ -1,4 +1,5 @@
 using RubLab.Core.Faults;
+using RubLab.Core.Remarks;
 
 namespace RubLab.Core.Formulas;
 
@@ -52,7 +53,7 @@ internal static class RestLine
         if (Percent(mode!.Value, sum) <= 0)
         {
             at.At("lines").Fault(
-                "no-rest", $"The lines come to {Math.Round(sum, 6)} % of the liquid and leave nothing for the rest.", ("sum", sum));
+                "no-rest", $"The lines come to {Figures.Read(sum, 100)} % of the liquid and leave nothing for the rest.", ("sum", sum));
         }
     }
 

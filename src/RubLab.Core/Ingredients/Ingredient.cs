@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Sources;
 
 namespace RubLab.Core.Ingredients;
@@ -131,6 +132,13 @@ public sealed record Ingredient
     }
 
     public IngredientForm DefaultForm => Forms.First(f => f.IsDefault);
+
+    /// <summary>The forms a volume may be asked in, as a finding tells them: their ids for a program, their names as well for a cook.</summary>
+    public Said MeasurableForms()
+    {
+        var measurable = Forms.Where(f => f.Density is not null).ToList();
+        return new Said(measurable.Select(f => f.Id).ToArray(), string.Join("; ", measurable.Select(f => f.NameAndId)));
+    }
 
     public bool TryFindForm(string id, [NotNullWhen(true)] out IngredientForm? form)
     {

@@ -10,8 +10,14 @@ namespace RubLab.Core.Ingredients;
 public sealed record IngredientForm(
     string Id, string Name, bool IsDefault, BulkDensity? Density, double? SizeLowMicrometres, double? SizeHighMicrometres)
 {
+    /// <summary>How a question asks for it: the name a cook knows and the id a request names.</summary>
+    public string NameAndId => $"{Name} ({Id})";
+
     /// <summary>Density after tapping, where somebody measured it.</summary>
     public double? TappedGramsPerMillilitre { get; init; }
+
+    /// <summary>A thin liquid: it neither heaps nor packs nor clings, so filling a measure with it adds no doubt.</summary>
+    public bool FillsLevel { get; init; }
 
     /// <summary>The geometric middle of its sizes, where they are known.</summary>
     public double? MiddleMicrometres => SizeLowMicrometres is { } low && SizeHighMicrometres is { } high ? Math.Sqrt(low * high) : null;

@@ -54,5 +54,7 @@ public readonly record struct Band
     /// <summary>The smallest band that holds both, with this one's typical value.</summary>
     public Band Spanning(Band other) => new(Math.Min(Low, other.Low), Typical, Math.Max(High, other.High));
 
+    public bool Overlaps(Band other) => Low <= other.High && other.Low <= High;
+
     public bool Contains(double value) => value >= Low && value <= High;
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using RubLab.Core.Catalogues;
 
@@ -51,6 +50,7 @@ public sealed class FindingLog(Catalogue catalogue)
         var message = new StringBuilder();
         var at = 0;
         var last = "";
+        var bound = (named.GetValueOrDefault("limit") ?? named.GetValueOrDefault("highest")) as double?;
         while (at < template.Length)
         {
             var open = template.IndexOf('{', at);
@@ -62,7 +62,7 @@ public sealed class FindingLog(Catalogue catalogue)
 
             var between = template[at..open];
             var name = template[(open + 1)..close];
-            var words = named.TryGetValue(name, out var value) ? InWords(value) : throw new ArgumentException($"No value for {{{name}}}.", nameof(named));
+            var words = named.TryGetValue(name, out var value) ? InWords(value, bound) : throw new ArgumentException($"No value for {{{name}}}.", nameof(named));
             if (between != Range || words != last)
             {
                 message.Append(between).Append(words);
@@ -75,10 +75,12 @@ public sealed class FindingLog(Catalogue catalogue)
         return message.Append(template, at, template.Length - at).ToString();
     }
 
-    private static string InWords(object value) => value switch
+    // What stands beside a bound must not be read as the bound.
+    private static string InWords(object value, double? bound) => value switch
     {
         Said said => said.Words,
-        double number => Math.Round(number, 3).ToString(CultureInfo.InvariantCulture),
+        double number when bound is { } other => Figures.Read(number, other),
+        double number => Figures.Read(number),
         string[] words => string.Join(", ", words),
         _ => value.ToString() ?? "",
     };

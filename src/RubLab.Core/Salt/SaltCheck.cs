@@ -1,6 +1,6 @@
-using System.Globalization;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Quantities;
+using RubLab.Core.Remarks;
 using RubLab.Core.Sources;
 
 namespace RubLab.Core.Salt;
@@ -9,6 +9,7 @@ namespace RubLab.Core.Salt;
 public sealed record SaltCheck
 {
     private const double GramsPerKilogramPerPercent = 10;
+    private const double LastBits = 1e-9;
 
     private SaltCheck()
     {
@@ -40,7 +41,7 @@ public sealed record SaltCheck
     public required string Advice { get; init; }
 
     /// <summary>Grams of sodium chloride per kilogram of the base to add (above zero) or take out (below) to bring the
-    /// typical value to the nearer bound; none where it is inside or no range of salt.</summary>
+    /// typical value to the nearer bound; none where it is inside, or held against one level or no range of salt.</summary>
     public double? RestoreGramsPerKilogram { get; init; }
 
     /// <summary>False where the range's base and the line's cannot be brought together.</summary>
@@ -100,12 +101,13 @@ public sealed record SaltCheck
             Citation = range.Citation,
             RestoreGramsPerKilogram = typical switch
             {
+                _ when range.IsOneLevel => null,
                 Verdict.Below => lowest - measured!.Value.Typical,
                 Verdict.Above => highest - measured!.Value.Typical,
                 _ => null,
             },
             Advice = measured is { } known
-                ? InWords(typical, known.Typical, lowest, highest)
+                ? range.IsOneLevel ? OfOneLevel(range, typical, known.Typical) : InWords(range, typical, known.Typical, lowest, highest)
                 : $"This range stands on {range.Base} weight, which this line cannot be put on; no verdict.",
         };
     }
@@ -130,10 +132,13 @@ public sealed record SaltCheck
             Highest = highest,
             Unit = "%",
             Citation = reference.Citation,
-            Advice = string.Create(
-                CultureInfo.InvariantCulture,
-                $"About {milligramsPerPortion.Typical:0} mg, {percent.Typical:0} % of {reference.SodiumMilligrams:0} mg a day; up to {percent.High:0} % at the high end. A day's figure is no bound for one portion."),
+            Advice = $"About {Figures.Read(milligramsPerPortion.Typical)} mg, {Read(percent.Typical)} % of {Figures.Exact(reference.SodiumMilligrams)} mg a day; "
+                + $"up to {Read(percent.High)} % at the high end. A day's figure is no bound for one portion.",
         };
+
+        // Written so that it stands to the bound it is nearer to as the verdict says.
+        string Read(double value) => Figures.Read(
+            value, lowest is { } low && (highest is not { } high || value - low < high - value) ? low : highest!.Value);
     }
 
     private static Verdict Judge(Band measured, double? lowest, double? highest)
@@ -151,12 +156,25 @@ public sealed record SaltCheck
         return !(measured.Low < lowest) && !(measured.High > highest) ? Verdict.Within : Verdict.CannotTell;
     }
 
-    private static string InWords(Verdict typical, double measured, double? lowest, double? highest) => typical switch
+    private static string InWords(SaltRange range, Verdict typical, double measured, double? lowest, double? highest) => typical switch
     {
-        Verdict.Below => string.Create(
-            CultureInfo.InvariantCulture, $"Add {lowest!.Value - measured:0.##} g of salt per kg to reach the low end."),
-        Verdict.Above => string.Create(
-            CultureInfo.InvariantCulture, $"Take {measured - highest!.Value:0.##} g of salt per kg out to come down to the high end."),
+        Verdict.Below => $"Add {Change(lowest!.Value - measured)} g of salt per kg of {range.BaseInWords} to reach the low end.",
+        Verdict.Above => $"Take {Change(measured - highest!.Value)} g of salt per kg of {range.BaseInWords} out to come down to the high end.",
         _ => "Nothing to change.",
     };
+
+    // Of salt nobody weighs less than a hundredth of a gram to the kilogram.
+    private static string Change(double grams) => Figures.AtLeast(Math.Ceiling((grams * 100) - LastBits) / 100);
+
+    // Single levels of one product lie apart: each advising to hit itself, they would send a cook to and fro.
+    private static string OfOneLevel(SaltRange range, Verdict typical, double measured)
+    {
+        var apart = $"{Figures.Read(Math.Abs(measured - (range.LowPercent!.Value * GramsPerKilogramPerPercent)))} g of salt per kg of {range.BaseInWords}";
+        return typical switch
+        {
+            Verdict.Below => $"{apart} below this level. It is one figure to compare with, not a range to be in.",
+            Verdict.Above => $"{apart} above this level. It is one figure to compare with, not a range to be in.",
+            _ => "At this level.",
+        };
+    }
 }

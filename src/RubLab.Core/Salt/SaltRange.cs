@@ -14,4 +14,19 @@ namespace RubLab.Core.Salt;
 /// <param name="Citation">Source, locator and confidence.</param>
 public sealed record SaltRange(
     string Id, string Product, double? LowPercent, double? HighPercent, string Base, string AppliesTo,
-    bool IsPublished, string Note, Citation Citation);
+    bool IsPublished, string Note, Citation Citation)
+{
+    /// <summary>One figure and no range: a landmark, told beside the ranges, which no salt must hit exactly.</summary>
+    public bool IsOneLevel => LowPercent is not null && LowPercent == HighPercent;
+
+    /// <summary>What a kilogram of its base is of, in words.</summary>
+    public string BaseInWords => Base switch
+    {
+        "green" => "green meat",
+        "bone-in" => "green meat with its bone",
+        "injected" => "meat as injected",
+        "wet-formulation" => "the whole mixture before drying",
+        "finished" => "cooked meat",
+        _ => Base.Replace('-', ' '),
+    };
+}

@@ -91,14 +91,14 @@ public static class SheetFindings
         string what, bool isLimited, WeighingStep step, double steps, double limitPercent, string pointer, FindingLog findings)
     {
         var amount = Text(steps * step.Value, step);
-        var percent = Math.Round(100.0 / steps, 1);
+        var percent = 100.0 / steps;
         var suggested = Text(steps * step.Value * limitPercent / 100, step);
         var multiple = Math.Ceiling(100 / limitPercent / steps);
         if (!isLimited)
         {
             findings.Add(
                 "scale-too-coarse", pointer, null,
-                ("amount", amount), ("step", Text(step.Value, step)), ("percent", percent), ("suggestedStep", suggested), ("multiple", multiple),
+                ("amount", amount), ("step", Text(step.Value, step)), ("percent", Math.Round(percent, 1)), ("suggestedStep", suggested), ("multiple", multiple),
                 ("what", what));
         }
         else
@@ -169,8 +169,8 @@ public static class SheetFindings
             findings.Add(
                 "capacity-split", pointer, null,
                 ("treatment", sheet.Treatment.Ratios.Formula.Name),
-                ("amount", string.Create(CultureInfo.InvariantCulture, $"{sheet.ToMix:0.###} {unit.Symbol}")),
-                ("capacity", string.Create(CultureInfo.InvariantCulture, $"{unit.FromBase(request.BowlGrams!.Value):0.###} {unit.Symbol}")),
+                ("amount", $"{Figures.Exact((double)sheet.ToMix)} {unit.Symbol}"),
+                ("capacity", $"{Figures.Exact(unit.FromBase(request.BowlGrams!.Value))} {unit.Symbol}"),
                 ("batches", (double)sheet.BowlCount));
         }
     }

@@ -39,9 +39,11 @@ public static class SaltingFindings
                 ("share", limits.DepthSharePercent),
                 ("centreLow", Math.Round(answer.CentreToMean.Low * 100, 1)),
                 ("centreHigh", Math.Round(answer.CentreToMean.High * 100, 1)),
-                ("evenLow", Math.Round(answer.HoursToEven95.Low)),
-                ("evenHigh", Math.Round(answer.HoursToEven95.High)));
+                ("evenLow", Hours(answer.HoursToEven95.Low)),
+                ("evenHigh", Hours(answer.HoursToEven95.High)));
         }
+
+        static Said Hours(double hours) => new(Math.Round(hours), Figures.Estimated(hours));
     }
 
     private static void NoticeDiffusivity(SaltingRequest request, FindingLog findings, string? pointer)

@@ -21,6 +21,22 @@ public class FormulaTests(Server server) : IClassFixture<Server>
     }
 
     [EngineTheory]
+    [InlineData("Brücken-Rub", "brucken-rub")]
+    [InlineData("Rôti à l'ail  –  Straße", "roti-a-lail-strasse")]
+    [InlineData("ŁÓDŹ Æble", "lodz-aeble")]
+    [InlineData("Bru\u0308cke", "brucke")]
+    [InlineData("塩", "formula")]
+    public async Task An_id_is_the_name_in_plain_letters_and_eight_digits(string name, string word)
+    {
+        var body = JsonNode.Parse(Bodies.Formula)!;
+        body["name"] = name;
+
+        var created = (await server.PostAsync("/v1/formulas", body.ToJsonString())).Succeeded(HttpStatusCode.Created);
+
+        Assert.Matches($"^{word}-[0-9a-f]{{8}}$", (string)created.Json["id"]!);
+    }
+
+    [EngineTheory]
     [InlineData(Bodies.Formula)]
     [InlineData(Bodies.Card)]
     public async Task A_formula_is_read_back_as_it_was_authored(string body)

@@ -67,6 +67,20 @@ public class PurchasePlanTests(Server server) : IClassFixture<Server>
         Assert.Matches($"^Beef brisket falls [0-9.]+ {unit} short at the low end[.] Bought for the low end it would be [0-9.]+ {unit}[.]$", (string)findings["may-fall-short"]["message"]!);
     }
 
+    // A whole chicken is published to give 41 to 56 %, by how it is cooked.
+    [Theory]
+    [InlineData(95, "Chicken, whole bought by trim, bone and cooking yield gives 95 % edible; what is published says 41 to 56 %.")]
+    [InlineData(45, null)]
+    public async Task Two_ways_of_reckoning_disagree_where_their_bands_do_not_meet(double yield, string? message)
+    {
+        var body = $$$"""{"guests":[{"count":10}],"menu":[{"cut":"chicken-whole","trimLoss":{"value":0,"unit":"%"},"bone":{"value":0,"unit":"%"},"cookYield":{"value":{{{yield}}},"unit":"%"}}]}""";
+        var plan = (await server.PostAsync("/v1/purchase-plans", body)).Succeeded().Json;
+
+        var check = plan["lines"]![0]!["crossCheck"]!["yield"]!;
+        Assert.Equal((41, 56), ((double)check["low"]!, (double)check["high"]!));
+        Assert.Equal(message, (string?)plan["findings"]!.AsArray().SingleOrDefault(f => (string)f!["code"]! == "yields-disagree")?["message"]);
+    }
+
     [Fact]
     public async Task Every_fault_is_told_at_once()
     {

@@ -120,10 +120,27 @@ public sealed class CureTests
         Assert.Equal(["/lines/0 limit-exceeded"], Document.Faults(log));
         Assert.Equal(50, (double)log.Faults[0].Parameters["over"], 1e-6);
         Assert.Equal(0.05, (double)log.Faults[0].Parameters["overGrams"], 1e-9);
+        Assert.Matches(
+            "^Nitrite of dry cured bacon: the meat would get 250 ppm, all of it by .+[.] Take 50 ppm out: 200 ppm is the most[.] That is 0.05 g of nitrite too much, in 0.8 g of .+[.]$",
+            log.Faults[0].Detail);
 
         var check = Answer(Loin, above + """ & /purpose = "check" """);
         Assert.Equal("above", (string)Check(check, "nitrite-bacon-dry")["verdict"]!);
         Assert.All(check["lines"]!.AsArray(), l => Assert.Null(l!["weighed"]));
+    }
+
+    [Fact]
+    public void Of_two_lines_above_a_level_each_is_told_its_own_part()
+    {
+        // 4 g of 6.25 % and 1 g of 10 % on 1 kg are 250 and 100 ppm.
+        var log = Compute(Loin, """
+            - /targets & /product = "bacon" & /lines/0/amount = {"value":4,"unit":"g"} & /lines/1 = {"ingredient":"curing-salt","nitriteFraction":0.1,"amount":{"value":1,"unit":"g"} }
+            """).Log;
+
+        Assert.Equal(["/lines/0 limit-exceeded", "/lines/1 limit-exceeded"], Document.Faults(log));
+        Assert.Contains("would get 350 ppm in all, 250 ppm of it by", log.Faults[0].Detail, StringComparison.Ordinal);
+        Assert.Contains("would get 350 ppm in all, 100 ppm of it by", log.Faults[1].Detail, StringComparison.Ordinal);
+        Assert.EndsWith("That is 0.15 g of nitrite too much.", log.Faults[1].Detail, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -45,6 +45,25 @@ public class ConversionTests
     }
 
     [Fact]
+    public void A_question_of_the_form_gives_the_names_with_the_ids()
+    {
+        var finding = Assert.Single(Converted(Item("sugar-brown", null, 1, "cup", "g")).Findings);
+
+        Assert.Contains(
+            "comes as Packed (packed); Loose, not packed (unpacked); Free-flowing granules (free-flowing), and a spoon", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("sugar-brown", "wet", null, "It has: Packed (packed); Loose, not packed (unpacked); Free-flowing granules (free-flowing).")]
+    [InlineData("black-pepper", null, 3.7, "US mesh numbers are 3.5; 4; 5; 6;")]
+    public void A_refusal_lists_forms_by_name_and_meshes_apart(string ingredient, string? form, double? mesh, string words)
+    {
+        var result = Conversions.Compute(Item(ingredient, form, 1, "cup", "g") with { Mesh = mesh }, Seed.Catalogue);
+
+        Assert.Contains(words, Assert.Single(result.Log.Faults).Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_ingredient_of_one_form_does_not_ask() =>
         Assert.Empty(Converted(Item("paprika", null, 1, "tbsp", "g")).Findings);
 

@@ -100,6 +100,14 @@ public class PrintedSheetTests
     }
 
     [Fact]
+    public void A_level_that_is_one_figure_is_called_a_level()
+    {
+        var salt = Print(Sheets.First("/pile/0/cut = \"beef-ground-80\"")).Descendants("section").Last().Value;
+        Assert.Contains("Salt for fresh pork sausage (common practice): 15 g/kg, green", salt, StringComparison.Ordinal);
+        Assert.Contains("Below the level. 6.76 g of salt per kg of green meat below this level.", salt, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Findings_cautions_and_the_edition_are_all_there()
     {
         var sheet = Sheets.Full();

@@ -23,6 +23,19 @@ public sealed class ProductTests
         Assert.Equal(["S01", "S02", "S03", "S04", "S17"], Checks("").Select(c => (string)c!["id"]!).Order(StringComparer.Ordinal));
 
     [Fact]
+    public void Of_a_sausage_s_levels_only_the_range_says_how_to_come_inside()
+    {
+        var checks = Checks("""/pile/0/product = "fresh-sausage" & /treatments/0/formula/lines/0/amount/value = 2.2 """)
+            .Where(c => c!["additive"] is null).ToDictionary(c => (string)c!["id"]!);
+
+        Assert.Equal(["S01", "S02", "S03", "S04"], checks.Keys.Order(StringComparer.Ordinal));
+        Assert.All(checks.Values, c => Assert.Equal("above", (string)c!["verdict"]!));
+        Assert.Equal(["S04"], checks.Where(c => c.Value!["restore"] is not null).Select(c => c.Key));
+        Assert.StartsWith("Take", (string)checks["S04"]!["advice"]!, StringComparison.Ordinal);
+        Assert.DoesNotContain(checks.Where(c => c.Key != "S04"), c => ((string)c.Value!["advice"]!).Contains("Take", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_product_the_reference_does_not_know_is_refused_with_those_it_does()
     {
         var result = Document.Of(Seasoning).Edit("""/pile/0/product = "pudding" """).SaltCheck();

@@ -56,7 +56,7 @@ public sealed class CureTests
         // 31.25 ppm of 2 kg.
         Assert.Equal(0.0625, (double)log.Faults[0].Parameters["overGrams"], 1e-9);
         Assert.Equal(("Nitrite in a dry cure", "nitrite", "bellies"), (log.Faults[0].Parameters["title"], log.Faults[0].Parameters["additive"], log.Faults[0].Parameters["line"]));
-        Assert.EndsWith("That is 0.06 g of nitrite too much.", log.Faults[0].Detail, StringComparison.Ordinal);
+        Assert.EndsWith("That is 0.0625 g of nitrite too much.", log.Faults[0].Detail, StringComparison.Ordinal);
         Assert.Contains("nitrite-dry", (string)log.Faults[0].Parameters["limit"], StringComparison.Ordinal);
     }
 
@@ -66,7 +66,7 @@ public sealed class CureTests
         var log = Document.Of(Cured).Edit("""/treatments/0/formula/lines/2 = {"ingredient":"sodium-nitrite","amount":{"value":0.5,"unit":"g/kg"} }""").Sheet().Log;
 
         Assert.Equal(["/treatments/0/formula limit-exceeded"], Document.Faults(log));
-        Assert.Contains("656.25 of it by 'Lock cure'", log.Faults[0].Detail, StringComparison.Ordinal);
+        Assert.Contains("656 ppm, all of it by 'Lock cure'", log.Faults[0].Detail, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -83,6 +83,16 @@ public sealed class InjectionTests
     public void An_injection_is_refused_where_it_is_wrong(string edits, string expected) =>
         Assert.Equal([expected], Document.Of(Pumped).Edit(edits).SheetFaults());
 
+    // Rounded it would be the green weight itself, which is allowed.
+    [Fact]
+    public void A_weight_just_under_its_bound_is_not_said_to_be_the_bound()
+    {
+        var log = Document.Of(Pumped).Edit("""/pile/0/pieces/1/weighedBack = {"value":4999.96,"unit":"g"} & /pile/0/weighedBackIs = "drained" """).Sheet().Log;
+
+        Assert.StartsWith("A piece of 5000 g green weighs", Assert.Single(log.Faults).Detail, StringComparison.Ordinal);
+        Assert.EndsWith("not 4999.96 g.", log.Faults[0].Detail, StringComparison.Ordinal);
+    }
+
     private static JsonNode Answer(string edits) => Document.Of(Pumped).Edit(edits).SheetAnswer();
 
     private static double Value(JsonNode node, string member) => (double)node[member]!["value"]!;

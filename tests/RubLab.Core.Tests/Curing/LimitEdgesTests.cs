@@ -23,12 +23,21 @@ public sealed class LimitEdgesTests
         Assert.Equal(verdict, Held("nitrite-bacon-injection", new Band(low, (low + high) / 2, high), "bacon", 0).Verdict);
 
     [Fact]
-    public void A_required_level_that_is_exactly_met_needs_no_advice_and_a_missed_one_says_what_to_do()
+    public void A_required_level_that_is_exactly_met_says_so_and_a_missed_one_says_what_to_do()
     {
-        Assert.Equal("Nothing to change.", Held("nitrite-bacon-injection", Band.Exact(120), "bacon", 0).Advice);
+        Assert.Equal("120 ppm: met.", Held("nitrite-bacon-injection", Band.Exact(120), "bacon", 0).Advice);
         Assert.StartsWith("120 ppm is required.", Held("nitrite-bacon-injection", Band.Exact(119), "bacon", 0).Advice, StringComparison.Ordinal);
         Assert.StartsWith("Take 80 ppm out: 120 ppm is the most.", Held("nitrite-bacon-injection", Band.Exact(200), "bacon", 0).Advice, StringComparison.Ordinal);
     }
+
+    // 1062 ppm is far above every cap of nitrite: what is said of the least must not read as if all were well.
+    [Theory]
+    [InlineData("nitrite-keep-cold", 1062, "corned-beef", "At least 120 ppm: met. It is no cap.")]
+    [InlineData("nitrite-injection", 199.9, "other", "At most 200 ppm: kept.")]
+    [InlineData("nitrite-bacon-injection", 90, null, "At most 120 ppm: kept.")]
+    [InlineData("nitrite-bacon-injection", 120.004, "bacon", "Take 0.004 ppm out: 120 ppm is the most.")]
+    public void What_is_met_is_said_of_its_own_level_alone(string id, double ppm, string? product, string advice) =>
+        Assert.Equal(advice, Held(id, Band.Exact(ppm), product, 0).Advice);
 
     [Fact]
     public void Only_meat_that_nobody_named_is_asked_whether_it_is_bacon()
@@ -80,7 +89,7 @@ public sealed class LimitEdgesTests
         var little = Cures.Mix(Given.Ingredient("sodium-chloride"), 1, 9, 100, FormulaKind.Injection);
 
         Assert.Contains("soak", Cures.Check("gain-corned-beef", line, soak).Advice, StringComparison.Ordinal);
-        Assert.Equal("Nothing to change.", Cures.Check("gain-corned-beef", line, little).Advice);
+        Assert.Equal("At most 100,000 ppm: kept.", Cures.Check("gain-corned-beef", line, little).Advice);
     }
 
     private static Treatment Pumped(double ppm) => Cures.Mix(Cures.Declared(0.0625), ppm / 62.5, 100 - (ppm / 62.5), 100, FormulaKind.Injection);
@@ -93,7 +102,7 @@ public sealed class LimitEdgesTests
     private static LimitCheck Held(string id, Band ppm, string? product, double skinPercent)
     {
         var limit = Seed.Catalogue.AdditiveLimits.Single(l => l.Id == id);
-        var method = limit.Methods[0];
+        var method = limit.Methods.DefaultIfEmpty(CuringMethod.Injection).First();
         return LimitCheck.Of(
             limit, new AdditiveLoad(limit.Additive, limit.Base, [new AdditiveShare(0, method, ppm, ppm, 1000)]), product, skinPercent, null, 0);
     }

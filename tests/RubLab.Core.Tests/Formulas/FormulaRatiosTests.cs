@@ -161,6 +161,34 @@ public sealed class FormulaRatiosTests
         Assert.Equal(remarks, findings.Findings.Count(f => f.Code == "density-spread"));
     }
 
+    [Theory]
+    [InlineData("water", "L", 2)]
+    [InlineData("vinegar-cider", "cup", 2)]
+    [InlineData("soy-sauce-shoyu", "tbsp", 3)]
+    public void A_thin_liquid_by_volume_leaves_no_doubt_worth_a_remark(string liquid, string unit, double amount)
+    {
+        var findings = new FindingLog(Seed.Catalogue);
+
+        var ratios = Given.Draft(Given.Line(liquid, null, amount, unit), Given.Line("salt", null, 120, "g")).WrittenFor(1, "kg").Ratios(findings);
+
+        Assert.DoesNotContain(findings.Findings, f => f.Code == "density-spread");
+        // A cup is printed to the gram and a fluid ounce to a tenth of one: less than half a percent.
+        Assert.InRange(ratios.SaltSharePercent.High / ratios.SaltSharePercent.Low, 1, 1.01);
+    }
+
+    [Theory]
+    [InlineData("honey", "tbsp")]
+    [InlineData("salt", "cup")]
+    public void What_clings_or_heaps_is_remarked_on_beside_water_by_volume(string other, string unit)
+    {
+        var findings = new FindingLog(Seed.Catalogue);
+
+        Given.Draft(Given.Line("water", null, 2, "L"), Given.Line(other, other == "salt" ? "table" : null, 1, unit), Given.Line("salt", "table", 60, "g"))
+            .WrittenFor(1, "kg").Ratios(findings);
+
+        Assert.Single(findings.Findings, f => f.Code == "density-spread");
+    }
+
     [Fact]
     public void A_stored_formula_s_lines_are_not_pointed_at()
     {

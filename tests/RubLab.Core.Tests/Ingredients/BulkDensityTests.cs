@@ -73,6 +73,34 @@ public sealed class BulkDensityTests
         Assert.Equal(cause, density.WidenedBy);
     }
 
+    [Theory]
+    [InlineData("1,,,,,", 29.55 / 29.5735295625, 29.65 / 29.5735295625, "rounding")]
+    [InlineData(",0.98,1,1.05,estimate,", 0.98, 1.05, "estimate")]
+    public void A_liquid_that_fills_level_is_as_sure_as_its_figures(string cells, double low, double high, string cause)
+    {
+        var files = Seed.Files();
+        files["measures.csv"] = "ingredient_id,form_id,sequence,amount,unit,weight_g,weight_rounding_g,source_id,locator\nwater,liquid,1,1,floz,29.6,0.05,usda-sr28,x\n";
+        files["forms.csv"] = OneForm(cells, "true");
+        files["ingredients.csv"] = OneIngredient;
+
+        var density = Catalogues.Reading.Of(files).Ingredients[0].Forms[0].Density!;
+
+        Assert.Equal(low, density.GramsPerMillilitre.Low, 1e-12);
+        Assert.Equal(high, density.GramsPerMillilitre.High, 1e-12);
+        Assert.Equal(cause, density.WidenedBy);
+    }
+
+    [Fact]
+    public void No_form_fills_level_whose_printed_weights_contradict_each_other_or_its_composition() => Assert.All(
+        Seed.Catalogue.Ingredients.SelectMany(i => i.Forms).Where(f => f.FillsLevel),
+        form =>
+        {
+            var band = form.Density!.GramsPerMillilitre;
+            // Inside what filling a spoon of anything else is taken to vary by.
+            Assert.InRange(band.High / band.Typical, 1, 1.1);
+            Assert.True(form.Density.Citation.Confidence < Confidence.Low);
+        });
+
     [Fact]
     public void A_form_nobody_measured_has_no_density() =>
         Assert.Null(Given.Ingredient("ancho-dried").DefaultForm.Density);
@@ -86,9 +114,9 @@ public sealed class BulkDensityTests
         "ingredient_id,name,group,sodium_mg_per_100g,salt_low_g_per_100g,salt_typical_g_per_100g,salt_high_g_per_100g,salt_method,water_g_per_100g,sugars_g_per_100g,allergens,generic_compound,source_id,locator,fat_g_per_100g,salt_confidence,sodium_nitrite_g_per_100g,sodium_nitrate_g_per_100g\n"
         + "water,Water,liquid,0,0,0,0,natural-sodium,100,0,,false,usda-sr28,x,,high,,\n";
 
-    private static string OneForm(string cells) =>
-        "ingredient_id,form_id,name,is_default,measure_sequence,density_low_g_per_ml,density_typical_g_per_ml,density_high_g_per_ml,band_from,size_low_um,size_high_um,source_id,locator,confidence,tapped_g_per_ml\n"
-        + $"water,liquid,Liquid,true,{cells},,usda-sr28,x,high,\n";
+    private static string OneForm(string cells, string fillsLevel = "") =>
+        "ingredient_id,form_id,name,is_default,measure_sequence,density_low_g_per_ml,density_typical_g_per_ml,density_high_g_per_ml,band_from,size_low_um,size_high_um,source_id,locator,confidence,tapped_g_per_ml,fills_level\n"
+        + $"water,liquid,Liquid,true,{cells},,usda-sr28,x,high,,{fillsLevel}\n";
 
     private static BulkDensity Of(string ingredient, string form)
     {

@@ -65,6 +65,28 @@ public sealed class FindingLogTests
     }
 
     [Fact]
+    public void A_message_has_the_digits_a_cook_reads_and_the_parameters_all_of_them()
+    {
+        var log = new FindingLog(Seed.Catalogue);
+
+        log.Add("density-spread", "/formula", null, ("low", 27.625), ("high", 36.248));
+
+        var finding = Assert.Single(log.Findings);
+        Assert.EndsWith("from 27.6 to 36.2 % of the mix.", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(36.248, finding.Parameters["high"]);
+    }
+
+    [Fact]
+    public void A_figure_above_a_limit_does_not_read_as_the_limit()
+    {
+        var log = new FindingLog(Seed.Catalogue);
+
+        log.Add("brine-warm", "/temperature", null, ("temperature", 4.4401), ("limit", 4.44));
+
+        Assert.Contains("is at 4.4401 C", Assert.Single(log.Findings).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_same_words_about_the_same_field_are_noted_once()
     {
         var log = new FindingLog(Seed.Catalogue);

@@ -40,11 +40,45 @@ public sealed class SaltCheckTests
     }
 
     [Theory]
-    [InlineData(5, "Add 2.5 g of salt per kg to reach the low end.")]
-    [InlineData(17.25, "Take 2.25 g of salt per kg out to come down to the high end.")]
+    [InlineData(5, "Add 2.5 g of salt per kg of green meat to reach the low end.")]
+    [InlineData(5.3456, "Add 2.16 g of salt per kg of green meat to reach the low end.")]
+    [InlineData(7.4881356, "Add 0.02 g of salt per kg of green meat to reach the low end.")]
+    [InlineData(17.25, "Take 2.25 g of salt per kg of green meat out to come down to the high end.")]
     [InlineData(10, "Nothing to change.")]
     public void The_advice_states_the_grams_to_the_nearer_bound(double grams, string advice) =>
         Assert.Equal(advice, Roast(grams, Band.Exact(100)).Advice);
+
+    [Fact]
+    public void Of_several_levels_of_one_product_only_the_range_advises_a_change()
+    {
+        var checks = Checks(Made("x", "fresh-sausage"), 22);
+
+        Assert.Equal(["S04"], checks.Where(c => c.RestoreGramsPerKilogram is not null).Select(c => c.Id));
+        Assert.Equal("7 g of salt per kg of green meat above this level. It is one figure to compare with, not a range to be in.", checks[0].Advice);
+        Assert.Equal("Take 2 g of salt per kg of green meat out to come down to the high end.", checks[3].Advice);
+        Assert.All(checks, c => Assert.Equal(Verdict.Above, c.Verdict));
+    }
+
+    [Theory]
+    [InlineData(15, "At this level.")]
+    [InlineData(17, "2 g of salt per kg of green meat above this level. It is one figure to compare with, not a range to be in.")]
+    [InlineData(12.66, "2.34 g of salt per kg of green meat below this level. It is one figure to compare with, not a range to be in.")]
+    public void One_level_is_a_landmark_that_nobody_must_hit(double grams, string advice)
+    {
+        var level = Checks(Made("x", "fresh-sausage"), grams)[0];
+
+        Assert.Equal("S01", level.Id);
+        Assert.Equal(advice, level.Advice);
+        Assert.Null(level.RestoreGramsPerKilogram);
+    }
+
+    [Fact]
+    public void Advice_on_a_finished_range_says_that_it_is_of_cooked_meat()
+    {
+        var line = Made("ham-like", "cooked-ham") with { CookYieldPercent = Band.Exact(50), KeptInCookingPercent = Band.Exact(100) };
+
+        Assert.Equal("Add 0.3 g of salt per kg of cooked meat to reach the low end.", Assert.Single(Checks(line, 8)).Advice);
+    }
 
     [Fact]
     public void A_common_practice_range_says_so_and_keeps_its_confidence()
@@ -134,7 +168,7 @@ public sealed class SaltCheckTests
         Assert.Equal((Verdict.Within, null, 100d), (checks[1].Verdict, checks[1].Lowest, checks[1].Highest));
         Assert.Equal(462.37 / 1500 * 100, checks[3].Measured!.Value.Typical, 1e-9);
         Assert.Equal(
-            "About 462 mg, 20 % of 2300 mg a day; up to 20 % at the high end. A day's figure is no bound for one portion.",
+            "About 462 mg, 20.1 % of 2300 mg a day; up to 20.1 % at the high end. A day's figure is no bound for one portion.",
             checks[0].Advice);
         Assert.Equal("Sodium in one portion against US Daily Value for sodium", checks[0].Title);
     }
@@ -153,7 +187,7 @@ public sealed class SaltCheckTests
         var value = Checks(line, 10)[0];
 
         Assert.Equal((Verdict.CannotTell, Verdict.Within), (value.Verdict, value.TypicalVerdict));
-        Assert.Contains("12 % of 2300 mg a day; up to 20 % at the high end", value.Advice, StringComparison.Ordinal);
+        Assert.Contains(" % of 2300 mg a day; up to 20.1 % at the high end", value.Advice, StringComparison.Ordinal);
     }
 
     private static SaltCheck Roast(double grams, Band retained) =>

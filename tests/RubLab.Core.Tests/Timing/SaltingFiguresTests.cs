@@ -1,6 +1,5 @@
 using RubLab.Core.Diffusion;
 using RubLab.Core.Quantities;
-using RubLab.Core.Remarks;
 using RubLab.Core.Tests.Diffusion;
 using RubLab.Core.Timing;
 
@@ -9,20 +8,14 @@ namespace RubLab.Core.Tests.Timing;
 /// <summary>Figures of an answer and of its findings, held against the closed forms of a plane source and its image (Crank 2.6, 2.17).</summary>
 public sealed class SaltingFiguresTests
 {
-    private static readonly SaltingRequest TwoDays = new()
-    {
-        Method = SaltingMethod.DryBrine,
-        Body = SaltedBody.Slab(Band.Exact(50), 2),
-        Stages = [new(5, 48)],
-        Diffusivity = AssumedDiffusivity.Given(new Band(2e-10, 3e-10, 4e-10), 5),
-    };
+    private static readonly SaltingRequest TwoDays = DryBrined.Slab(48, new Band(2e-10, 3e-10, 4e-10));
 
     // With l = 25 mm, D t = 34.56 and 69.12 mm2: the middle has 2 l / sqrt(pi D t) exp(-l^2 / 4 D t) of the mean, 5.2 and 35.4 %; half of
     // the mean is at 14.7 and, the far face helping, at 19.2 mm; 95 % of it comes with ln(2 / 0.05) / pi^2 of l^2 / D.
     [Fact]
     public void A_shallow_salting_is_told_with_both_ends_of_all_its_figures()
     {
-        var finding = Assert.Single(NoticedIn(TwoDays), f => f.Code == "salting-shallow");
+        var finding = Assert.Single(TwoDays.Findings(), f => f.Code == "salting-shallow");
 
         Assert.Equal((14.7, 19.2), (finding.Parameters["low"], finding.Parameters["high"]));
         Assert.Equal((5.2, 35.4), (finding.Parameters["centreLow"], finding.Parameters["centreHigh"]));
@@ -30,12 +23,22 @@ public sealed class SaltingFiguresTests
         Assert.Equal((48.0, 25.0, 50.0), (finding.Parameters["hours"], finding.Parameters["reach"], finding.Parameters["share"]));
     }
 
+    // Twenty times as thick takes four hundred times as long: 64 888 and 129 777 h, known to three digits at most.
+    [Fact]
+    public void Hours_until_even_are_said_as_the_estimate_they_are()
+    {
+        var finding = Assert.Single((TwoDays with { Body = SaltedBody.Slab(Band.Exact(1000), 2) }).Findings(), f => f.Code == "salting-shallow");
+
+        Assert.EndsWith("Evenness takes 64,900 to 130,000 h.", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(129_777, (double)finding.Parameters["evenHigh"], 1.0);
+    }
+
     // Water is 1.519 / 0.314 times as thin at 90 C as at 5 C, and 363.15 / 278.15 times as warm: six hours there are 37.9, of 49.9 in all.
     [Fact]
     public void The_share_of_the_warm_hours_is_told_in_percent()
     {
         var finding = Assert.Single(
-            NoticedIn(TwoDays with { Stages = [new(5, 12), new(90, 6)] }), f => f.Code == "cooker-hours-count");
+            (TwoDays with { Stages = [new(5, 12), new(90, 6)] }).Findings(), f => f.Code == "cooker-hours-count");
 
         Assert.Equal(76.0, finding.Parameters["share"]);
         Assert.Equal(Seed.Catalogue.Salting.Limits.WarmTemperatureCelsius, finding.Parameters["temperature"]);
@@ -50,7 +53,7 @@ public sealed class SaltingFiguresTests
 
         Assert.InRange(Share(limit), 0.99, 1);
         Assert.Equal(0, Share(limit - 0.001));
-        var finding = Assert.Single(NoticedIn(TwoDays with { Stages = [new(4, 1), new(limit, 100)] }), f => f.Code == "cooker-hours-count");
+        var finding = Assert.Single((TwoDays with { Stages = [new(4, 1), new(limit, 100)] }).Findings(), f => f.Code == "cooker-hours-count");
         Assert.Equal((100.0, 1.0), (finding.Parameters["warmHours"], finding.Parameters["coldHours"]));
         // Two warm stages are as warm as one as long.
         Assert.Equal(
@@ -61,7 +64,7 @@ public sealed class SaltingFiguresTests
     public void A_diffusivity_that_stands_in_names_what_was_measured_and_where_it_holds()
     {
         Assert.True(Seed.Catalogue.Salting.TryFindDiffusivity("chicken", out var chicken));
-        var findings = NoticedIn(TwoDays with { Stages = [new(20, 12)], Diffusivity = AssumedDiffusivity.Of(chicken) });
+        var findings = (TwoDays with { Stages = [new(20, 12)], Diffusivity = AssumedDiffusivity.Of(chicken) }).Findings();
 
         var standIn = Assert.Single(findings, f => f.Code == "diffusivity-stand-in");
         Assert.Equal(("chicken", chicken.MeasuredOn), (standIn.Parameters["species"], standIn.Parameters["measuredOn"]));
@@ -123,12 +126,5 @@ public sealed class SaltingFiguresTests
             Math.Log(Seed.Catalogue.Salting.Speeding(warm, 30) * 303.15 / (warm + 273.15)) / ((1 / 303.15) - (1 / (warm + 273.15)));
 
         Assert.Equal(Activation(35), Activation(celsius), Activation(35) * 1e-9);
-    }
-
-    private static IReadOnlyList<Finding> NoticedIn(SaltingRequest request)
-    {
-        var findings = new FindingLog(Seed.Catalogue);
-        SaltingFindings.Notice(request.Answer(), Seed.Catalogue.Salting, findings, "/x");
-        return findings.Findings;
     }
 }

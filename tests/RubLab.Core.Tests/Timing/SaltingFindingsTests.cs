@@ -1,27 +1,18 @@
-using RubLab.Core.Diffusion;
 using RubLab.Core.Quantities;
-using RubLab.Core.Remarks;
-using RubLab.Core.Tests.Diffusion;
 using RubLab.Core.Timing;
 
 namespace RubLab.Core.Tests.Timing;
 
 public sealed class SaltingFindingsTests
 {
-    private static readonly SaltingRequest Night = new()
-    {
-        Method = SaltingMethod.DryBrine,
-        Body = SaltedBody.Slab(Band.Exact(50), 2),
-        Stages = [new(5, 12)],
-        Diffusivity = AssumedDiffusivity.Given(Band.Exact(3e-10), 5),
-    };
+    private static readonly SaltingRequest Night = DryBrined.Slab(12, Band.Exact(3e-10));
 
     [Fact]
     public void Overnight_is_never_said_to_reach_the_middle()
     {
         foreach (var species in Seed.Catalogue.Cuts.Select(c => c.Species).Distinct())
         {
-            var shallow = Assert.Single(NoticedIn(Night with { Diffusivity = Of(species) }), f => f.Code == "salting-shallow");
+            var shallow = Assert.Single((Night with { Diffusivity = Of(species) }).Findings(), f => f.Code == "salting-shallow");
 
             Assert.Equal("/x", shallow.Pointer);
             Assert.Equal(12.0, shallow.Parameters["hours"]);
@@ -37,21 +28,21 @@ public sealed class SaltingFindingsTests
     [InlineData(80, true)]
     [InlineData(81, false)]
     public void The_middle_is_called_hardly_salted_below_half_the_mean(double hours, bool isShallow) => Assert.Equal(
-        isShallow, NoticedIn(Night with { Stages = [new(5, hours)] }).Any(f => f.Code == "salting-shallow"));
+        isShallow, (Night with { Stages = [new(5, hours)] }).Findings().Any(f => f.Code == "salting-shallow"));
 
     [Fact]
     public void A_middle_that_may_be_unsalted_is_named_though_the_typical_is_salted() => Assert.Contains(
-        NoticedIn(Night with { Stages = [new(5, 100)], Diffusivity = AssumedDiffusivity.Given(new Band(2e-10, 3e-10, 4e-10), 5) }),
+        (Night with { Stages = [new(5, 100)], Diffusivity = AssumedDiffusivity.Given(new Band(2e-10, 3e-10, 4e-10), 5) }).Findings(),
         f => f.Code == "salting-shallow");
 
     [Fact]
     public void A_species_s_diffusivity_is_said_to_be_an_estimate()
     {
-        var pork = Assert.Single(NoticedIn(Night with { Diffusivity = Of("pork") }), f => f.Code == "diffusivity-from-estimate");
+        var pork = Assert.Single((Night with { Diffusivity = Of("pork") }).Findings(), f => f.Code == "diffusivity-from-estimate");
 
         Assert.Equal((162.0, 300.0, 1000.0), (pork.Parameters["low"], pork.Parameters["typical"], pork.Parameters["high"]));
         Assert.Equal("salt-diffusivity-spans", pork.SourceId);
-        Assert.DoesNotContain(NoticedIn(Night), f => f.Code.StartsWith("diffusivity-", StringComparison.Ordinal));
+        Assert.DoesNotContain(Night.Findings(), f => f.Code.StartsWith("diffusivity-", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -61,7 +52,7 @@ public sealed class SaltingFindingsTests
     [InlineData("chicken", true)]
     [InlineData("lamb", true)]
     public void A_meat_nobody_measured_says_what_stands_in(string species, bool standsIn) => Assert.Equal(
-        standsIn, NoticedIn(Night with { Diffusivity = Of(species) }).Any(f => f.Code == "diffusivity-stand-in"));
+        standsIn, (Night with { Diffusivity = Of(species) }).Findings().Any(f => f.Code == "diffusivity-stand-in"));
 
     [Theory]
     [InlineData(5, false)]
@@ -72,8 +63,8 @@ public sealed class SaltingFindingsTests
     {
         var request = Night with { Stages = [new(celsius, 12), new(90, 0)] };
 
-        Assert.Equal(isScaled, NoticedIn(request).Any(f => f.Code == "diffusivity-scaled"));
-        Assert.DoesNotContain(NoticedIn(request with { Diffusivity = AssumedDiffusivity.Given(Band.Exact(3e-10)) }), f => f.Code == "diffusivity-scaled");
+        Assert.Equal(isScaled, request.Findings().Any(f => f.Code == "diffusivity-scaled"));
+        Assert.DoesNotContain((request with { Diffusivity = AssumedDiffusivity.Given(Band.Exact(3e-10)) }).Findings(), f => f.Code == "diffusivity-scaled");
     }
 
     // Six hours at 90 C count as 37.9 at 5 C.
@@ -85,7 +76,7 @@ public sealed class SaltingFindingsTests
     [InlineData(0, 6, false)]
     public void Cooker_hours_are_named_where_they_do_most_of_it(double cold, double warm, bool named)
     {
-        var finding = NoticedIn(Night with { Stages = [new(5, cold), new(90, warm)] }).SingleOrDefault(f => f.Code == "cooker-hours-count");
+        var finding = (Night with { Stages = [new(5, cold), new(90, warm)] }).Findings().SingleOrDefault(f => f.Code == "cooker-hours-count");
 
         Assert.Equal(named, finding is not null);
         if (named)
@@ -97,11 +88,4 @@ public sealed class SaltingFindingsTests
     private static AssumedDiffusivity Of(string species) => Seed.Catalogue.Salting.TryFindDiffusivity(species, out var found)
         ? AssumedDiffusivity.Of(found)
         : throw new ArgumentException($"No diffusivity of {species}.", nameof(species));
-
-    private static IReadOnlyList<Finding> NoticedIn(SaltingRequest request)
-    {
-        var findings = new FindingLog(Seed.Catalogue);
-        SaltingFindings.Notice(request.Answer(), Seed.Catalogue.Salting, findings, "/x");
-        return findings.Findings;
-    }
 }

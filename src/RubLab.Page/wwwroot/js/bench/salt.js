@@ -55,7 +55,7 @@ function bandOf(key, band, values) {
 
 /** A check in words, with what would mend it. */
 export function checkOf(check, mendings) {
-  return make('li', { class: `check ${check.verdict}` },
+  return make('li', { class: `check ${isOneLevel(check) ? 'level' : check.verdict}` },
     make('p', { class: 'title' }, check.title),
     make('p', { class: 'verdict' }, verdictOf(check)),
     check.advice ? make('p', null, check.advice) : null,
@@ -69,8 +69,11 @@ function verdictOf(check) {
   }
   const { low, high } = check.measured;
   const measured = low === high ? estimate(low, check.unit) : say('range.between', { low: showEstimate(low), high: showEstimate(high), unit: check.unit });
-  return say(`verdict.${check.verdict}`, { range: rangeOf(check), measured });
+  return say(`verdict.${isOneLevel(check) ? 'level.' : ''}${check.verdict}`, { range: rangeOf(check), measured });
 }
+
+// A landmark, which is told and not marked: nothing has to come out at it exactly.
+const isOneLevel = ({ lowest, highest }) => lowest !== undefined && lowest === highest;
 
 /** A check's range in words. */
 export function rangeOf({ lowest, highest, unit }) {

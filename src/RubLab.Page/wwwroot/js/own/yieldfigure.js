@@ -2,7 +2,7 @@
 import { drawBand } from '../bands.js';
 import { make } from '../dom.js';
 import { showEstimate, showNumber } from '../words/numbers.js';
-import { band, estimate } from '../words/show.js';
+import { band, ends, estimate } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
 
 /** @param {object} figure one of the `yields` of an answer. */
@@ -11,7 +11,7 @@ export function yieldFigureOf(figure) {
   const drawn = (of, label) => make('figure', { class: 'pictured' }, make('figcaption', null, label), drawBand(of, { unit: '%', min: 0, max: 100, label }));
   return make('div', { class: 'yield' },
     make('p', { class: 'title' }, yieldTitle(figure)),
-    make('p', null, make('strong', { class: 'figure' }, estimate(own.typical, '%')), own.low === own.high ? '' : ` ${say('own.yield.between', { band: band(own) })}`),
+    make('p', null, make('strong', { class: 'figure' }, estimate(own.typical, '%')), own.low === own.high ? '' : ` ${say('own.yield.between', ends(own))}`),
     make('p', null, say(figure.spreadPercent === undefined ? 'own.yield.once' : 'own.yield.spread', {
       count: showNumber(figure.count), mean: estimate(figure.meanPercent, '%'), spread: showEstimate(figure.spreadPercent ?? 0),
     })),

@@ -7,7 +7,7 @@ import { fieldsOf, formOf } from '../forms/workbench.js';
 import { measureSymbol } from '../kept/settings.js';
 import { readAmount } from '../words/amounts.js';
 import { readNumber } from '../words/numbers.js';
-import { band, estimate, sourceOf } from '../words/show.js';
+import { ends, estimate, sourceOf } from '../words/show.js';
 import { say } from '../words/texts.js';
 
 const targets = ['g', 'kg', 'oz', 'lb', 'tsp', 'tbsp', 'cup', 'mL', 'L'];
@@ -62,7 +62,7 @@ function fieldOf(pointer) {
 function resultOf({ result, density, findings }) {
   return [
     make('p', { class: 'result' }, make('strong', { class: 'figure' }, estimate(result.typical, say(`unit.${result.unit}`)))),
-    result.low === result.high ? null : make('p', null, say('convert.between', { band: band({ ...result, unit: say(`unit.${result.unit}`) }) })),
+    result.low === result.high ? null : make('p', null, say('convert.between', ends({ ...result, unit: say(`unit.${result.unit}`) }))),
     density ? make('p', { class: 'source' }, density.origin === 'kitchen' ? say('convert.own') : sourceOf(density)) : null,
     findings.length > 0 ? make('ul', { class: 'findings' }, findings.map(finding => make('li', { class: finding.severity },
       make('strong', null, say(`severity.${finding.severity}`)), ' ', finding.message))) : null,

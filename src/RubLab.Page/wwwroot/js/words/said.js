@@ -7,14 +7,18 @@ const sentences = new Set(['message', 'advice', 'detail', 'text']);
 const names = new Set(['name']);
 
 // Not a part of a word, nor a place in the Code of Federal Regulations: 424.21(c) is no number.
-const number = /(?<![\p{L}\d.,]|CFR )\d+(?:\.(\d+))?(?![\p{L}\d(]|\.\d)/gu;
+// Thousands are grouped from ten thousand on, so that no year is.
+const number = /(?<![\p{L}\d.,]|CFR )(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d+))?(?![\p{L}\d(]|[.,]\d)/gu;
+const groupedFrom = 10_000;
 
 const isPlain = writeNumber(0.5) === '0.5';
 
 /** A sentence in which every number is written in the locale, with the decimals it has. */
 export function said(sentence) {
-  return isPlain ? sentence : sentence.replace(number, (written, { length } = '') =>
-    new Intl.NumberFormat(locale, { useGrouping: false, minimumFractionDigits: length, maximumFractionDigits: length }).format(written));
+  return isPlain ? sentence : sentence.replace(number, (written, { length } = '') => {
+    const value = written.replaceAll(',', '');
+    return new Intl.NumberFormat(locale, { useGrouping: value >= groupedFrom, minimumFractionDigits: length, maximumFractionDigits: length }).format(value);
+  });
 }
 
 /** What a computation answered, from its JSON. */

@@ -66,6 +66,11 @@ export function band({ low, typical, high, unit }) {
   return low === high ? estimate(typical, unit) : `${showEstimate(low)} – ${estimate(high, unit)}`;
 }
 
+/** The ends of a band, for a sentence that joins them. */
+export function ends({ low, high, unit }) {
+  return { low: showEstimate(low), high: estimate(high, unit) };
+}
+
 /** An ingredient's name and its form's, as far as they are known. */
 export function names({ ingredient: id, form: formId }) {
   const known = ingredient(id);

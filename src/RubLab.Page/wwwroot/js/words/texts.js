@@ -199,7 +199,7 @@ const texts = {
   'convert.micrometres': 'micrometres',
   'convert.amount.hint': 'With its unit: 2 tbsp, 1 1/2 cup, 250 g.',
   'convert.to': 'In',
-  'convert.between': 'Between {band}.',
+  'convert.between': 'Between {low} and {high}.',
   'convert.own': 'By this kitchen’s own weighing.',
 
 
@@ -647,7 +647,7 @@ const texts = {
   'own.yield.taken.one': '{count} record is taken out.',
   'own.yield.taken.other': '{count} records are taken out.',
   'own.yield.of': '{method}, of {base}',
-  'own.yield.between': 'between {band}',
+  'own.yield.between': 'between {low} and {high}',
   'own.yield.once': 'From one cook of {mean}.',
   'own.yield.spread': 'From {count} cooks, {mean} on average; they differ by {spread} %.',
   'own.yield.drawn': 'The figure is {own} % yours and {book} % the book’s {reference}. From five cooks on it is all yours.',
@@ -882,6 +882,10 @@ const texts = {
   'verdict.below': 'Below: {measured}, range {range}',
   'verdict.above': 'Above: {measured}, range {range}',
   'verdict.cannot-tell': 'Across an end: {measured}, range {range}',
+  'verdict.level.within': 'At it: {measured}, one level of {range}',
+  'verdict.level.below': 'Below it: {measured}, one level of {range}',
+  'verdict.level.above': 'Above it: {measured}, one level of {range}',
+  'verdict.level.cannot-tell': 'Across it: {measured}, one level of {range}',
   'verdict.not-measured': 'No verdict',
   'range.between': '{low} to {high} {unit}',
   'range.from': '{low} {unit} and more',
