@@ -1,4 +1,3 @@
-using System.Globalization;
 using RubLab.Contracts.Curing;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Scaling;
@@ -77,7 +76,7 @@ public static class Brines
         {
             LimitFaults.Note(
                 at.At("lines"), check, check.Load.Shares[0], read.Pieces.MeatGrams,
-                string.Create(CultureInfo.InvariantCulture, $"{check.MeasuredPartsPerMillion!.Value.High:0.##} ppm would go into the meat"));
+                $"{Figures.Read(check.MeasuredPartsPerMillion!.Value.High, check.Limit.HighPartsPerMillion!.Value)} ppm would go into the meat");
         }
     }
 
