@@ -6,6 +6,7 @@ public sealed class FiguresTests
 {
     [Theory]
     [InlineData(0, "0")]
+    [InlineData(0.0000123456, "0.0000123")]
     [InlineData(0.012345, "0.0123")]
     [InlineData(1.185, "1.19")]
     [InlineData(27.625, "27.6")]

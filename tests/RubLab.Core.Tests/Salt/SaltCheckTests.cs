@@ -173,6 +173,28 @@ public sealed class SaltCheckTests
         Assert.Equal("Sodium in one portion against US Daily Value for sodium", checks[0].Title);
     }
 
+    // 69 mg of the meat's own and 39.337 mg from each g/kg, in a portion of 100 g.
+    [Theory]
+    [InlineData(1.171_72, "5.004 % of 2300 mg", Verdict.Within)]
+    [InlineData(1.169_324, "4.9999 % of 2300 mg", Verdict.Below)]
+    [InlineData(9.937_41, "19.996 % of 2300 mg", Verdict.Within)]
+    [InlineData(9.940_3, "20.001 % of 2300 mg", Verdict.Above)]
+    public void A_share_of_a_day_reads_on_the_side_of_its_guide_where_it_lies(double grams, string read, Verdict verdict)
+    {
+        var line = Given.Pieces("beef-brisket", 1000) with
+        {
+            PortionGrams = 100,
+            CookYieldPercent = Band.Exact(100),
+            KeptInCookingPercent = Band.Exact(100),
+            Cut = Given.Cut("beef-brisket") with { SaltProducts = [] },
+        };
+
+        var value = Checks(line, grams)[0];
+
+        Assert.Equal(verdict, value.Verdict);
+        Assert.Contains(read, value.Advice, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_claim_about_a_portion_rests_on_the_high_end()
     {
