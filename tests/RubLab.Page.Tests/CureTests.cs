@@ -121,13 +121,15 @@ public sealed class CureTests(Published published)
         await Filled.CureAsync(bench, "injection", "pork-belly", "2.5 kg\n2,4 kg", ("cure-6-25", "6,25 %", "120"));
         await bench.Page.Locator("#cure-how-1").SelectOptionAsync("target");
         await bench.Page.Locator("#cure-product").SelectOptionAsync("bacon");
-        await bench.Page.Locator("#cure-retained").FillAsync("0");
+        await bench.Page.Locator("#cure-retained").FillAsync("50");
 
         // Whatever runs out again: the law counts what goes in. The accelerator is missing, and told.
         await Expect(Level(bench, "nitrite-bacon-injection").Locator(".verdict")).ToHaveTextAsync("The required level is met: 120 ppm for 120 ppm, of green weight, counting all that goes in.");
         await Expect(Level(bench, "ascorbate-bacon-injection").Locator(".verdict")).ToContainTextAsync("Below the required level: 0 ppm for 550 ppm");
+        await Expect(bench.Page.Locator("#cure-said")).ToContainTextAsync("Above no legal level, but not all are met: Ascorbate or erythorbate of pumped bacon");
         await AddAsync(bench, 2, "sodium-erythorbate", "550", isTarget: true);
         await Expect(Level(bench, "ascorbate-bacon-injection").Locator(".verdict")).ToContainTextAsync("The required level is met: 550 ppm for 550 ppm");
+        await Expect(bench.Page.Locator("#cure-said")).ToHaveTextAsync("Within every legal level that can be reckoned. What to weigh is shown.");
         await Expect(bench.Page.Locator("#cure-outcome .pieces .figure")).ToHaveTextAsync(["2.750 kg", "2.640 kg"]);
 
         // 1.92 % and 0.55 % of 490 g, cut down to the tenth.

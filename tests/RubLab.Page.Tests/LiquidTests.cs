@@ -52,6 +52,29 @@ public sealed class LiquidTests(Published published)
     }
 
     [RequiresChromiumFact]
+    public async Task Each_screen_says_which_unit_a_number_alone_is_in()
+    {
+        await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
+        (string Screen, string Field)[] fields = [("brine", "brine-meat"), ("cure", "cure-meat"), ("sauce", "sauce-make"), ("time", "time-weight"), ("people", "feeds-weights")];
+        foreach (var unit in (string[])["lb", "kg"])
+        {
+            await bench.GoAsync("own");
+            await bench.Page.Locator("#own-bareUnit").SelectOptionAsync(unit);
+            foreach (var (screen, field) in fields)
+            {
+                await bench.GoAsync(screen);
+                await Expect(bench.Page.Locator($"#{field}-hint")).ToContainTextAsync($"A number alone is in {unit}.");
+            }
+        }
+
+        await bench.GoAsync("brine");
+        await bench.Page.Locator("#brine-meat").FillAsync("8,2\n7.5");
+        await bench.Page.Locator("#brine-amount-0").FillAsync("2 L");
+        await bench.Page.Locator("#brine-amount-1").FillAsync("120 g");
+        await Expect(bench.Page.Locator("#brine-outcome .weighing")).ToContainTextAsync("For 15.7\u00a0kg of meat.");
+    }
+
+    [RequiresChromiumFact]
     public async Task A_soak_keeps_what_was_written_and_faults_stand_beside_their_field()
     {
         await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
@@ -133,7 +156,7 @@ public sealed class LiquidTests(Published published)
         await bench.Page.Locator("#brine-loss").FillAsync("5");
 
         // 600 g are needed: 631.6 of which a twentieth stays behind.
-        await Expect(bench.Page.Locator("#brine-weigh + p")).ToContainTextAsync("Make 631.6 g");
+        await Expect(bench.Page.Locator("#brine-weigh ~ p >> nth=1")).ToContainTextAsync("Make 631.6 g");
         await Expect(bench.Page.Locator("#screen-brine .weighing .hint").First).ToContainTextAsync("600 g, about");
         await Expect(bench.Page.Locator("#brine-outcome .bands .figure").First).ToHaveTextAsync("6.31 – 7.88 g/kg");
         await Expect(bench.Page.Locator("#brine-outcome .bands .band-line").First).ToHaveAttributeAsync("aria-label", "Salt in a kilogram of green meat: 6.31 to 7.88\u00a0g/kg, typically 7.09\u00a0g/kg");
@@ -208,10 +231,17 @@ public sealed class LiquidTests(Published published)
         await Expect(bench.Page.Locator("#screen-sauce .result .figure")).ToHaveTextAsync("1.320 kg");
         await bench.Page.Locator("#sauce-juices").FillAsync("680 g");
         await bench.Page.Locator("#sauce-juicesSalt").FillAsync("1 %");
-        await Expect(bench.Page.Locator("#screen-sauce .result .figure")).ToHaveTextAsync("2.000 kg");
-
-        // 6.8 g of salt in 2 kg.
-        await Expect(bench.Page.Locator("#screen-sauce tbody tr").Last.Locator("td")).ToHaveTextAsync(["680 g", "3.4 g/kg"]);
+        // The juices are part of what is wanted: 6.8 g of salt in 1.32 kg, and of the card 640 g.
+        await Expect(bench.Page.Locator("#screen-sauce tbody tr").Last.Locator("td")).ToHaveTextAsync(["680 g", "5.15 g/kg"]);
+        await Expect(bench.Page.Locator("#screen-sauce .result .figure")).ToHaveTextAsync("1.320 kg");
+        await Expect(bench.Page.Locator("#sauce-said")).ToHaveTextAsync("The pot holds 1.320 kg.");
+        await bench.Page.Locator("#sauce-reduce").FillAsync("80");
+        await Expect(bench.Page.Locator("#screen-sauce .result .figure")).ToHaveTextAsync("1.320 kg");
+        await Expect(bench.Page.Locator("#sauce-weigh")).ToHaveTextAsync("Into the pot: 1.650 kg");
+        await bench.Page.Locator("#sauce-reduce").FillAsync("");
+        await bench.Page.Locator("#sauce-juices").FillAsync("1.5 kg");
+        await Expect(bench.Page.Locator("#sauce-juices-fault")).ToHaveTextAsync("The juices alone come to more than the sauce that is wanted.");
+        await bench.Page.Locator("#sauce-juices").FillAsync("680 g");
         await bench.Page.Locator("#sauce-juicesSalt").FillAsync("101");
         await Expect(bench.Page.Locator("#sauce-juicesSalt-fault")).ToContainTextAsync("out of range");
         await Agreement.AssertAsync(bench, published.Server, "computeSauce", "v1/sauces", """

@@ -26,6 +26,33 @@ public sealed class WeighOutTests(Published published)
         await Expect(bench.Page.Locator("#unfinished")).ToBeEmptyAsync();
     }
 
+    // 60 g/kg of 2 kg are 120 g each time.
+    [RequiresChromiumFact]
+    public async Task What_goes_on_several_times_says_so_wherever_it_is_weighed_or_printed()
+    {
+        await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
+        await bench.EnterAsync("lockside-lock-gate-mop", "pork-leg", "2 kg");
+        await bench.Page.Locator("#how-0").ClickAsync();
+        await bench.Page.Locator("#applications-0").FillAsync("2.5");
+        await Expect(bench.Page.Locator("#applications-0-fault")).ToContainTextAsync("2.5");
+        await bench.Page.Locator("#applications-0").FillAsync("3");
+        await bench.Page.Locator("#stage-0").SelectOptionAsync("during");
+        await Expect(bench.Page.Locator("#how-0")).ToHaveTextAsync("3 times, while it cooks");
+        await Expect(bench.Page.Locator("#on-meat-0")).ToHaveTextAsync("360\u00a0g");
+        await bench.GoAsync("paper");
+        await Expect(bench.Page.Locator(".page header")).ToContainTextAsync("Mop while it cooks, 60\u00a0g/kg of green weight. For 3 applications together.");
+        await bench.GoAsync("bench");
+        await bench.Page.Locator("#weigh-out").ClickAsync();
+        while (!(await bench.Page.Locator(".now").InnerTextAsync()).Contains("Cup 1", StringComparison.Ordinal))
+        {
+            await StepAsync(bench);
+        }
+
+        await Expect(bench.Page.Locator(".now")).ToContainTextAsync("to go on in 3 goes of about 120\u00a0g");
+        await StepAsync(bench);
+        await Expect(bench.Page.Locator(".now")).ToContainTextAsync("a part of it in each of 3 goes");
+    }
+
     [RequiresChromiumFact]
     public async Task A_reload_in_the_middle_comes_back_to_the_same_step()
     {

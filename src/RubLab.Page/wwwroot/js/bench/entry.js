@@ -1,11 +1,11 @@
 // What the cook enters on the bench: what goes on, on which pile. Nothing written in it is lost.
 import { button, byId, field, fillSelect, make, numberInput, selectOf, textArea } from '../dom.js';
-import { named, orNone, plain } from '../forms/choices.js';
+import { named, orNone, plain, worded } from '../forms/choices.js';
 import { loadDraft, newLine, newTreatment, saveDraft, watchOtherTabs } from '../kept/draft.js';
 import { locale, showFixed, showNumber } from '../words/numbers.js';
 import { say, sayCount } from '../words/texts.js';
 import { readPile } from '../words/weights.js';
-import { allTerms, kindOf, termsOf } from './terms.js';
+import { allTerms, kindOf, stages, termsOf } from './terms.js';
 
 const steps = ['0.1 g', '0.5 g', '1 g', '2 g', '5 g', '10 g', '0.05 oz', '0.1 oz', '0.5 oz', '1 oz'];
 const mostTreatments = 20;
@@ -131,7 +131,7 @@ export class Entry {
       for (const term of allTerms) {
         byId(`${term}-${t}`).closest('.field').hidden = !asked.includes(term);
       }
-      const said = asked.filter(term => treatment[term].trim()).map(term => say(`form.how.${term}`, { [term]: term === 'retained' ? partIn(treatment[term]) : treatment[term].trim() }));
+      const said = asked.filter(term => treatment[term].trim()).map(term => say(`form.how.${term}`, { [term]: termInWords(term, treatment[term]) }));
       byId(`how-${t}`).textContent = said.length > 0 ? said.join(', ') : say('form.how');
     });
     byId('more-summary').textContent = say('form.more', {
@@ -152,7 +152,9 @@ export class Entry {
       draft.lines.length > 1 ? this.#on(treatment, t) : null,
       make('div', { class: 'beside' },
         make('details', null, make('summary', { id: `how-${t}` }),
-          allTerms.map(term => field(`${term}-${t}`, say(`form.${term}`), numberInput(`${term}-${t}`, treatment[term]), { hint: say(`form.${term}.hint`) }))),
+          allTerms.map(term => field(`${term}-${t}`, say(`form.${term}`), term === 'stage'
+            ? selectOf(`stage-${t}`, orNone(worded(stages, 'form.stage'), 'form.stage.none'), treatment.stage)
+            : numberInput(`${term}-${t}`, treatment[term]), { hint: say(`form.${term}.hint`) }))),
         many && t > 0 ? button(say('form.earlier'), () => this.#change(d => d.treatments.splice(t - 1, 2, d.treatments[t], d.treatments[t - 1]), `formula-${t - 1}`), { class: 'plain', 'aria-label': say('form.earlier.of', { place: t + 1 }) }) : null,
         many ? button(say('form.takeOut'), () => this.#change(d => d.treatments.splice(t, 1), 'formula-0'), { class: 'plain', 'aria-label': say('form.takeOut.formula', { place: t + 1 }) }) : null,
         make('a', { class: 'plain', id: `adjust-${t}`, href: '#/formula/new' }, say('form.adjust'))),
@@ -257,7 +259,14 @@ function stepInWords(step) {
   return `${showNumber(Number(value))} ${unit}`;
 }
 
-// Its text writes the sign itself.
-function partIn(text) {
-  return text.replaceAll('%', '').replace(/\s+/g, ' ').trim();
+function termInWords(term, text) {
+  switch (term) {
+    case 'stage':
+      return say(`form.stage.${text}`);
+    case 'retained':
+      // Its text writes the sign itself.
+      return text.replaceAll('%', '').replace(/\s+/g, ' ').trim();
+    default:
+      return text.trim();
+  }
 }

@@ -1,7 +1,7 @@
 // The batch sheet: what to weigh, and what goes on each piece.
 import { button, headOf, make } from '../dom.js';
 import { allergensOnSheet } from '../words/allergens.js';
-import { amount, doseOf, meat, names, scaleOf, whither, writtenOf } from '../words/show.js';
+import { amount, meat, names, scaleOf, useOf, whither, writtenOf } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
 
 /** The one sentence a screen reader says when the sheet changes. */
@@ -9,17 +9,24 @@ export function spokenSummary(answer, read) {
   return `${summaryOf(answer, read)}. ${totalsInWords(answer, read)}.`;
 }
 
-/** What goes on the meat and what to mix, in one line. */
-export function totalsInWords({ treatments }, { request: { weighingStep } }) {
-  const list = words => new Intl.ListFormat('en').format(words);
-  const places = new Set(treatments.map(treatment => whither(treatment.kind)));
-  const gone = treatments.map(treatment => places.size === 1
-    ? amount(treatment.onMeat, weighingStep)
-    : say(`sheet.total.${whither(treatment.kind)}`, { amount: amount(treatment.onMeat, weighingStep) }));
-  return say('sheet.totals', {
-    gone: places.size === 1 ? say(`sheet.total.${[...places][0]}`, { amount: list(gone) }) : list(gone),
-    toMix: list(treatments.map(treatment => amount(treatment.toMix, weighingStep))),
+/** What goes on the meat and what to mix, in one line; of several treatments each by its name. */
+function totalsInWords({ treatments }, { request: { weighingStep } }) {
+  const totals = ({ kind, onMeat, toMix }) => say('sheet.totals', {
+    gone: say(`sheet.total.${whither(kind)}`, { amount: amount(onMeat, weighingStep) }), toMix: amount(toMix, weighingStep),
   });
+  return treatments.length === 1
+    ? totals(treatments[0])
+    : treatments.map(treatment => say('sheet.totals.of', { name: treatment.name, totals: totals(treatment) })).join('; ');
+}
+
+/** The same for a glance; of many treatments only what they come to together. */
+export function totalsAtOnce({ treatments }, read) {
+  const { weighingStep } = read.request;
+  const { unit } = treatments[0].toMix;
+  const toMix = treatments.reduce((sum, treatment) => sum + treatment.toMix.value, 0);
+  return treatments.length <= 2
+    ? totalsInWords({ treatments }, read)
+    : say('sheet.totals.many', { count: treatments.length, toMix: amount({ value: Number(toMix.toPrecision(12)), unit }, weighingStep) });
 }
 
 /** The sheet of each treatment, as elements. */
@@ -33,13 +40,10 @@ export function sheetOf(answer, read) {
 }
 
 function treatmentOf(treatment, t, answer, read) {
-  const times = treatment.applications > 1 ? ` ${say('sheet.applications', { count: treatment.applications })}` : '';
   return make('article', { class: 'treatment', 'aria-labelledby': `treatment-${t}` },
     make('header', null,
       make('h3', { id: `treatment-${t}` }, answer.treatments.length > 1 ? say('sheet.place', { place: t + 1, name: treatment.name }) : treatment.name),
-      make('p', { class: 'hint' }, say('sheet.of', {
-        kind: say(`kind.${treatment.kind}`), dose: doseOf(treatment.dose), base: say(`base.${treatment.base}`),
-      }), times),
+      make('p', { class: 'hint' }, useOf(treatment)),
       ['dry-brine', 'soak'].includes(treatment.kind) ? make('a', { class: 'plain', href: `#/time/${t}` }, say('sheet.howFar')) : null),
     weighingOf(treatment, t, read.request.weighingStep),
     piecesOf(treatment, read));

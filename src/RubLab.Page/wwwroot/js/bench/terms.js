@@ -1,10 +1,13 @@
 // What a treatment can be told besides its formula, by the kind of that formula. What is written for another kind is kept, and not asked about.
 
-const dry = ['dose', 'retained', 'applications'];
+const dry = ['dose', 'retained', 'applications', 'stage'];
 const terms = { injection: ['dose', 'retained', 'applications', 'temperature'], soak: ['dose', 'liquid', 'time', 'temperature'] };
 
 /** All of them, in the order they are asked. */
-export const allTerms = ['dose', 'liquid', 'retained', 'applications', 'time', 'temperature'];
+export const allTerms = ['dose', 'liquid', 'retained', 'applications', 'stage', 'time', 'temperature'];
+
+/** When a treatment can go on, as the API calls it. */
+export const stages = ['before', 'during', 'wrap', 'after'];
 
 /** Those of one kind. */
 export function termsOf(kind) {

@@ -8,8 +8,9 @@ import { figureOf, headOf, make } from '../dom.js';
 import * as engine from '../engine.js';
 import { bandIn } from '../words/bought.js';
 import { showEstimate, showNumber } from '../words/numbers.js';
-import { amount, band, estimate, meat, names, quantity } from '../words/show.js';
+import { amount, band, estimate, meat, names, quantity, scaleOf } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
+import { sumOf } from '../words/weights.js';
 
 const mostPieces = 60;
 
@@ -20,7 +21,7 @@ const mostPieces = 60;
 export function outcomeOf(answer, { request, pieces }) {
   return [
     strengthOf(answer),
-    weighingOf(answer),
+    weighingOf(answer, pieces),
     answer.targetPieceWeight ? targetOf(answer, request, pieces) : null,
     reachedOf(answer),
     answer.soak ? soakOf(answer.soak) : null,
@@ -47,11 +48,12 @@ function strengthOf({ strength, saturatedPercent, temperature }) {
     make('p', { class: 'hint' }, say('brine.saturated', { saturated: estimate(saturatedPercent, '%'), temperature: degrees(temperature) })));
 }
 
-function weighingOf({ lines, made, needed, dissolvingOrder }) {
+function weighingOf({ lines, made, needed, dissolvingOrder }, pieces) {
   const step = { value: made.mass.value < 1000 ? 0.1 : 1, unit: 'g' };
   const perBatch = made.batches > 1;
   return make('section', { class: 'weighing', 'aria-labelledby': 'brine-weigh' },
     make('h3', { id: 'brine-weigh' }, say('sheet.weigh')),
+    make('p', null, say('cure.for', { weight: meat(sumOf(pieces), scaleOf(pieces)) })),
     make('p', null, say('brine.made', { mass: meat(tidy(made.mass)), volume: litres(made.volume) }), perBatch ? ` ${sayCount('brine.batches', made.batches, { each: meat(tidy(made.batch.mass)) })}` : ''),
     Math.abs(needed.mass.value - made.mass.value) > 0.05 ? make('p', { class: 'hint' }, say('brine.needed', { needed: meat(tidy(needed.mass)), volume: litres(needed.volume) })) : null,
     make('table', null,

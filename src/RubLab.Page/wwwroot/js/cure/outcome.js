@@ -3,8 +3,9 @@ import { cautionsOf, findingsOf } from '../bench/remarks.js';
 import { checksOf } from '../checks.js';
 import { figureOf, headOf, make } from '../dom.js';
 import { showNumber } from '../words/numbers.js';
-import { amount, band, meat, names, quantity } from '../words/show.js';
+import { amount, band, meat, names, quantity, scaleOf } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
+import { sumOf } from '../words/weights.js';
 import { limitsOf, loadsOf } from './loads.js';
 
 const mostPieces = 60;
@@ -15,7 +16,7 @@ const ofWeighing = ['cure-step-too-coarse', 'premix'];
 export function outcomeOf(answer, { written, pieces }) {
   const findings = answer.findings.filter(finding => !ofWeighing.includes(finding.code));
   return [
-    weighingOf(answer),
+    weighingOf(answer, pieces),
     answer.pieces && written.method === 'injection' ? targetsOf(answer.pieces, pieces) : null,
     levelsOf(answer.checks),
     saltOf(answer),
@@ -30,9 +31,10 @@ export function refusedOf(answer, more) {
   return [make('p', { class: 'flag', id: 'cure-refused' }, say('cure.refused')), answer ? levelsOf(answer.checks, more) : null].filter(Boolean);
 }
 
-function weighingOf({ lines, toMix, onMeat, findings }) {
+function weighingOf({ lines, toMix, onMeat, findings }, pieces) {
   return make('section', { class: 'weighing', 'aria-labelledby': 'cure-weigh' },
     make('h3', { id: 'cure-weigh' }, say('sheet.weigh')),
+    make('p', null, say('cure.for', { weight: meat(sumOf(pieces), scaleOf(pieces)) })),
     toMix ? make('p', null, say('cure.made', { toMix: meat(toMix), onMeat: meat(onMeat) })) : null,
     make('table', null,
       headOf(['sheet.ingredient', 'sheet.amount', 'cure.perKg'].map(key => say(key))),
@@ -51,7 +53,8 @@ function aboutWeighing(findings) {
 }
 
 function errorOf({ errorPercent }) {
-  return errorPercent ? make('small', null, say('cure.error', { percent: showNumber(Number(errorPercent.toFixed(2))) })) : null;
+  const percent = Number((errorPercent ?? 0).toFixed(2));
+  return percent === 0 ? null : make('small', null, say('cure.error', { percent: showNumber(percent) }));
 }
 
 function targetsOf(answered, pieces) {

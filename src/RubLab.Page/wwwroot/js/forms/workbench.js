@@ -45,6 +45,18 @@ function hintOf(key) {
   return hint === `${key}.hint` ? '' : hint;
 }
 
+/** A hint that ends with the unit of a number alone, which Own numbers and the bench can change. */
+export function bareHint(hint) {
+  return [hint, ' ', make('span', { 'data-bare-unit': '' })];
+}
+
+/** Writes that unit into the hints of a screen. */
+export function showBareUnit(root, { bareUnit }) {
+  for (const place of root.querySelectorAll('[data-bare-unit]')) {
+    place.textContent = say('form.bare', { unit: bareUnit });
+  }
+}
+
 /** Takes what was written in a control into its member, or into that of its row in `list`; gives both names. */
 export function take({ name, value }, written, list) {
   const [member, i] = name.split('/');

@@ -3,7 +3,7 @@
 const storageKey = 'rublab.draft';
 
 const blank = { weighingStep: '1 g', overage: '5', portion: '170' };
-const blankTreatment = { formula: '', adjusted: null, dose: '', liquid: '', retained: '', applications: '', time: '', temperature: '', on: [] };
+const blankTreatment = { formula: '', adjusted: null, dose: '', liquid: '', retained: '', applications: '', stage: '', time: '', temperature: '', on: [] };
 const blankLine = { cut: '', pile: '', weightIs: 'green', trimLoss: '', addedSolution: '', planned: '', product: '' };
 
 export const newTreatment = () => ({ ...blankTreatment, on: [] });

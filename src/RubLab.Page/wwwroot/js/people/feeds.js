@@ -5,7 +5,7 @@ import { byId, make } from '../dom.js';
 import * as engine from '../engine.js';
 import { orNone, worded } from '../forms/choices.js';
 import { Reading, withoutBlanks } from '../forms/reading.js';
-import { fieldsOf, formOf, keep } from '../forms/workbench.js';
+import { bareHint, fieldsOf, formOf, keep, showBareUnit } from '../forms/workbench.js';
 import { loadWritten } from '../kept/written.js';
 import { boughtIn, portionIn, weightIn, weightsIn } from '../words/bought.js';
 import { showFixed, showNumber } from '../words/numbers.js';
@@ -38,7 +38,7 @@ export class Feeds {
     make('h3', null, say('feeds.title')),
     choice('of', ['cut', 'bench']),
     select('cut', { label: say('form.cut'), options: orNone(cuts, 'form.cut.choose') }),
-    weights('weights', { label: say('form.pile'), hint: say('brine.meat.hint', { each: showFixed(3.6, 1) }) }),
+    weights('weights', { label: say('form.pile'), hint: bareHint(say('brine.meat.hint', { each: showFixed(3.6, 1) })) }),
     select('weightIs', { options: worded(['purchase', 'green'], 'own.yield.beforeIs') }),
     make('div', { class: 'pair' }, select('appetite', { options: worded(appetites, 'people') }), number('portion')),
     number('paid'),
@@ -59,6 +59,7 @@ export class Feeds {
   }
 
   async #read(isBench) {
+    showBareUnit(this.element, this.#app.settings);
     const { cut, weights, weightIs, appetite, portion, paid } = this.#written;
     const reading = new Reading(this.#app.settings);
     const currency = this.#currency();

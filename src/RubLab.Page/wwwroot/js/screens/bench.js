@@ -7,7 +7,7 @@ import { draftOf } from '../bench/plan.js';
 import { cautionsOf, findingsOf } from '../bench/remarks.js';
 import { placeOf, readDraft } from '../bench/request.js';
 import { saltOf } from '../bench/salt.js';
-import { sheetOf, spokenSummary, totalsInWords } from '../bench/sheet.js';
+import { sheetOf, spokenSummary, totalsAtOnce } from '../bench/sheet.js';
 import { kindOf } from '../bench/terms.js';
 import { productOptions } from '../cure/products.js';
 import { isRefusal } from '../cure/refusal.js';
@@ -123,7 +123,7 @@ async function showSheet() {
   byId('sheet-body').replaceChildren(...(answer ? whole(answer, read, sheet) : insteadOfRefused(sheet.errors, sheet, cutNames(read)) ?? instead(read, faults)));
   speak(faults.length > 0 ? inWords(faults[0]) : answer ? spokenSummary(answer, read) : '');
   byId('at-once').hidden = !answer;
-  byId('at-once').textContent = answer ? totalsInWords(answer, read) : '';
+  byId('at-once').textContent = answer ? totalsAtOnce(answer, read) : '';
   byId('unfinished').replaceChildren(...await offersOf(app));
 }
 

@@ -8,7 +8,7 @@ import { isRefused, overGramsOf, refusalsOf } from '../cure/refusal.js';
 import { byId, make } from '../dom.js';
 import * as engine from '../engine.js';
 import { cutOptions } from '../forms/choices.js';
-import { fieldsOf, formOf, keep, take, workbenchOf } from '../forms/workbench.js';
+import { bareHint, fieldsOf, formOf, keep, showBareUnit, take, workbenchOf } from '../forms/workbench.js';
 import { loadWritten } from '../kept/written.js';
 import { showEstimate, showNumber } from '../words/numbers.js';
 import { meat } from '../words/show.js';
@@ -37,7 +37,7 @@ function build() {
   const form = formOf(say('screen.brine'), takeFrom,
     choice('kind', ['injection', 'soak']),
     select('cut', { label: say('form.cut'), options: cutOptions() }),
-    weights('meat', { hint: say('brine.meat.hint', { each: showNumber(2.5) }) }),
+    weights('meat', { hint: bareHint(say('brine.meat.hint', { each: showNumber(2.5) })) }),
     isSoak ? pair('liquid', 'time') : pair('pump', 'retained'),
     pair('temperature', 'bowl'),
     number('loss'),
@@ -84,6 +84,7 @@ function changed() {
 }
 
 function update() {
+  showBareUnit(section, app.settings);
   byId('brine-skin').closest('.field').hidden = written.product !== 'bacon';
   const read = readBrine(written, app.settings);
   const { ok, errors = [] } = read.request ? engine.computeBrine(read.request) : {};

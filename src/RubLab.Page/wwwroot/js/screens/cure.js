@@ -1,6 +1,7 @@
 // A cure: what to weigh of it, and how much of each limited additive it brings against the legal levels.
 import { showFaults } from '../bench/faults.js';
 import { askFor } from '../cure/answer.js';
+import { limitsOf } from '../cure/loads.js';
 import { mendingsFor } from '../cure/mend.js';
 import { outcomeOf, refusedOf } from '../cure/outcome.js';
 import { productOptions } from '../cure/products.js';
@@ -10,7 +11,7 @@ import { blankRow, linesOf } from '../cure/rows.js';
 import { byId, fillSelect, make } from '../dom.js';
 import * as engine from '../engine.js';
 import { cutOptions, orNone } from '../forms/choices.js';
-import { fieldsOf, formOf, keep, take, workbenchOf } from '../forms/workbench.js';
+import { bareHint, fieldsOf, formOf, keep, showBareUnit, take, workbenchOf } from '../forms/workbench.js';
 import { loadWritten } from '../kept/written.js';
 import { showNumber } from '../words/numbers.js';
 import { say } from '../words/texts.js';
@@ -40,7 +41,7 @@ function build() {
     select('cut', { label: say('form.cut'), options: offeredCuts() }),
     select('product', { options: productOptions() }),
     number('skin'),
-    weights('meat', { label: say('brine.meat'), hint: say('brine.meat.hint', { each: showNumber(2.5) }) }),
+    weights('meat', { label: say('brine.meat'), hint: bareHint(say('brine.meat.hint', { each: showNumber(2.5) })) }),
     !isLiquid(written) ? [] : [
       make('div', { class: 'pair' }, isSoak ? [number('liquid'), number('time', hint('brine.time'))] : [number('pump', hint('brine.pump')), number('retained')]),
       make('div', { class: 'pair' }, number('temperature', hint('brine.temperature')), number('overage')),
@@ -96,13 +97,19 @@ function showSkin() {
 }
 
 function update() {
+  showBareUnit(section, app.settings);
   showSkin();
   fillSelect(byId('cure-cut'), offeredCuts(), written.cut);
   const asked = askFor(written, app.settings);
   const refusals = asked.isRefused ? refusalsOf(asked.errors, 'cure', written.rows, asked.read.rows) : [];
   showFaults(section, asked.faults.concat(refusals), lines.choose);
   byId('cure-outcome').replaceChildren(...shown(asked));
-  byId('cure-said').textContent = asked.answer ? say('cure.said') : asked.isRefused ? say('cure.refused') : '';
+  byId('cure-said').textContent = asked.answer ? inShort(asked.answer) : asked.isRefused ? say('cure.refused') : '';
+}
+
+function inShort({ checks }) {
+  const open = limitsOf(checks).filter(check => check.measured && check.verdict !== 'within');
+  return open.length === 0 ? say('cure.said') : say('cure.said.open', { levels: open.map(check => check.title).join('; ') });
 }
 
 function shown(asked) {

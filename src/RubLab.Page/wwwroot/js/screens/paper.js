@@ -3,7 +3,7 @@ import { button, headOf, make } from '../dom.js';
 import { cut, ingredient } from '../engine.js';
 import { allergensOf, allergensOnSheet, labelsToRead } from '../words/allergens.js';
 import { locale } from '../words/numbers.js';
-import { amount, band, doseOf, meat, names, scaleOf, whither, writtenOf } from '../words/show.js';
+import { amount, band, meat, names, scaleOf, useOf, whither, writtenOf } from '../words/show.js';
 import { say, sayCount } from '../words/texts.js';
 
 let app;
@@ -52,7 +52,7 @@ function pageOf(treatment, t, answer, read) {
     make('header', null,
       make('h3', null, say('sheet.place', { place: t + 1, name: treatment.name })),
       make('p', null, [
-        say('sheet.of', { kind: say(`kind.${treatment.kind}`), dose: doseOf(treatment.dose), base: say(`base.${treatment.base}`) }),
+        useOf(treatment),
         sayCount('sheet.pieces', treatment.pieces.length, { weight: meat(answer.greenWeight, scaleOf(read.pieces)) }),
         new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(new Date()),
       ].join(' · ')),

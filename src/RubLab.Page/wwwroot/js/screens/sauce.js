@@ -5,7 +5,7 @@ import { sodiumBar } from '../bench/saltdrawing.js';
 import { checksOf } from '../checks.js';
 import { button, byId, field, figureOf, fillSelect, headOf, make, selectOf } from '../dom.js';
 import { named, orNone } from '../forms/choices.js';
-import { fieldsOf, formOf, keep, workbenchOf } from '../forms/workbench.js';
+import { bareHint, fieldsOf, formOf, keep, showBareUnit, workbenchOf } from '../forms/workbench.js';
 import { loadWritten } from '../kept/written.js';
 import { answerFor } from '../sauce/answer.js';
 import { blank, fieldOf, readSauce } from '../sauce/request.js';
@@ -31,7 +31,7 @@ export async function open(element, shared) {
   },
   field('sauce-formula', say('form.formula'), selectOf('formula', [], ''), { described: 'sauce-state' }),
   make('p', { class: 'hint', id: 'sauce-state' }),
-  pair('make', 'portions'),
+  make('div', { class: 'pair' }, number('make', { hint: bareHint(say('sauce.make.hint')) }), number('portions')),
   pair('portion', 'density'),
   pair('juices', 'juicesSalt'),
   make('div', { class: 'pair' }, choice('by', ['left', 'solids', 'salt']), number('reduce')));
@@ -50,24 +50,25 @@ async function update() {
   if (chosen && !stored) {
     app.library.fetch(chosen);
   }
+  showBareUnit(section, app.settings);
   const read = readSauce(written, stored ? chosen : '', app.settings);
-  const { faults } = read;
-  const { ok, errors = [] } = read.request ? answerFor(read, stored) : {};
+  const { ok, errors = [], faults: more = [] } = read.request ? answerFor(read, stored) : {};
+  const faults = read.faults.concat(more);
   showFaults(section, faults.concat(errors.map(({ pointer, detail }) => ({ field: fieldOf(pointer, stored.lines.length), detail }))));
   byId('sauce-state').textContent = items.length === 0 ? say('sauce.none') : chosen && !stored ? say('formulas.not-kept') : '';
   byId('sauce-outcome').replaceChildren(...(ok ? outcomeOf(ok, stored) : [make('p', null, say(faults.length + errors.length > 0 ? 'sauce.mend' : 'sauce.empty'))]));
-  byId('sauce-said').textContent = ok ? say('sauce.said', { weight: meat(whole(ok.finished)) }) : '';
+  byId('sauce-said').textContent = ok ? say(isBoiled(ok) ? 'sauce.said' : 'sauce.said.finished', { weight: meat(whole(ok.finished)) }) : '';
 }
 
 function outcomeOf(answer, { id, dose, base }) {
-  const isBoiled = answer.boiledOff.value > 0;
+  const boiled = isBoiled(answer);
   const step = { value: answer.intoPot.value < 1000 ? 0.1 : 1, unit: 'g' };
   return [
     make('section', { 'aria-labelledby': 'sauce-pot' },
-      make('h3', { id: 'sauce-pot' }, say(isBoiled ? 'sauce.boilTo' : 'sauce.finished')),
+      make('h3', { id: 'sauce-pot' }, say(boiled ? 'sauce.boilTo' : 'sauce.finished')),
       make('p', { class: 'result' }, make('strong', { class: 'figure' }, meat(whole(answer.finished)))),
-      isBoiled ? make('p', null, say('sauce.boiledOff', { water: meat(whole(answer.boiledOff)), left: quantity({ ...answer.reducedTo, value: Number(answer.reducedTo.value.toPrecision(3)) }) })) : null,
-      isBoiled ? make('p', { class: 'hint' }, say('sauce.potHow')) : null),
+      boiled ? make('p', null, say('sauce.boiledOff', { water: meat(whole(answer.boiledOff)), left: quantity({ ...answer.reducedTo, value: Number(answer.reducedTo.value.toPrecision(3)) }) })) : null,
+      boiled ? make('p', { class: 'hint' }, say('sauce.potHow')) : null),
     make('section', { class: 'weighing', 'aria-labelledby': 'sauce-weigh' },
       make('h3', { id: 'sauce-weigh' }, say('sauce.intoPot', { weight: meat(whole(answer.intoPot)) })),
       make('table', null,
@@ -90,6 +91,10 @@ function outcomeOf(answer, { id, dose, base }) {
     findingsOf(answer.findings),
     cautionsOf(answer.cautions),
   ].filter(Boolean);
+}
+
+function isBoiled({ boiledOff }) {
+  return boiledOff.value > 0;
 }
 
 function whole({ value, unit }) {

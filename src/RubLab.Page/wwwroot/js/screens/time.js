@@ -3,7 +3,7 @@ import { showFaults } from '../bench/faults.js';
 import { byId, make } from '../dom.js';
 import * as engine from '../engine.js';
 import { cutOptions, orNone, worded } from '../forms/choices.js';
-import { fieldsOf, formOf, keep, take, workbenchOf } from '../forms/workbench.js';
+import { bareHint, fieldsOf, formOf, keep, showBareUnit, take, workbenchOf } from '../forms/workbench.js';
 import { loadWritten } from '../kept/written.js';
 import { fromBench } from '../time/bench.js';
 import { inWords, outcomeOf } from '../time/outcome.js';
@@ -64,7 +64,7 @@ function build() {
   const form = formOf(say('screen.time'), takeFrom,
     choice('method', methods),
     select('cut', { label: say('form.cut'), options: cutOptions() }),
-    make('div', { class: 'pair' }, text('weight', { hint: say('time.weight.hint', { each: showNumber(3.6) }) }), text('thickness')),
+    make('div', { class: 'pair' }, text('weight', { hint: bareHint(say('time.weight.hint', { each: showNumber(3.6) })) }), text('thickness')),
     choice('faces', ['open', 'closed']),
     written.method === 'dry-brine' ? text('salt') : null,
     written.method === 'soak' ? [make('div', { class: 'pair' }, text('liquid'), text('strength')), text('meat')] : null,
@@ -96,6 +96,7 @@ function schedule() {
 
 function update() {
   clearTimeout(scheduled);
+  showBareUnit(section, app.settings);
   const read = readTime(written, app.settings);
   const liquid = read.brine ? engine.computeBrine(read.brine) : {};
   const request = liquid.ok ? { ...read.request, liquidRatio: liquid.ok.soak.waterRatio } : read.request;

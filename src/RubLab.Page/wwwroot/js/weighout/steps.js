@@ -17,19 +17,24 @@ export function stepsOf({ read, answer }) {
     what: say('step.cup', { number: piece.number }),
     note: say(isPurchase.has(piece.line) ? 'step.cup.ofPurchase' : 'step.cup.of', {
       name: treatment.name, weight: writtenOf(piece, read), green: meat(piece.greenWeight, scale(piece)),
-    }),
+    }) + inGoes(treatment, piece.amount, step),
     amount: amount(piece.amount, step), value: piece.amount.value, unit: piece.amount.unit,
   })));
   const meats = answer.treatments.flatMap((treatment, t) => {
     const how = whither(treatment.kind);
     const first = {
       kind: 'meat', treatment: t, name: treatment.name,
-      what: say('step.meat', { name: treatment.name }), note: say(`step.meat.${how}`), amount: '',
+      what: say('step.meat', { name: treatment.name }), note: say(how === 'on' && treatment.applications > 1 ? 'step.meat.on.goes' : `step.meat.${how}`, { count: treatment.applications }), amount: '',
       ...(how === 'around' ? { value: treatment.onMeat.value, unit: treatment.onMeat.unit } : {}),
     };
     return how === 'into' ? [first, ...treatment.pieces.map(piece => pumping(treatment, t, piece, { written: writtenOf(piece, read), scale: scale(piece), isOfPurchase: isPurchase.has(piece.line) }))] : [first];
   });
   return [...trimming(answer), ...mixes, ...cups, ...meats];
+}
+
+// A cup holds what goes on its piece in all its goes.
+function inGoes({ applications }, { value, unit }, step) {
+  return applications > 1 ? `, ${say('step.cup.goes', { count: applications, each: amount({ value: value / applications, unit }, step) })}` : '';
 }
 
 // What is planned is not to be weighed out unawares.

@@ -51,6 +51,15 @@ export function writtenOf({ number, line }, { request: { pile }, pieces }) {
   return pile.length > 1 ? say('sheet.piece.of', { cut: cut(pile.find(other => other.id === line).cut).name, written }) : written;
 }
 
+/** What a treatment is, when it goes on, how much of it and how often. */
+export function useOf({ kind, stage, dose, base, applications }) {
+  const named = say(`kind.${kind}`);
+  const use = say('sheet.of', {
+    kind: stage ? say('sheet.stage', { kind: named, stage: say(`form.stage.${stage}`) }) : named, dose: doseOf(dose), base: say(`base.${base}`),
+  });
+  return applications > 1 ? `${use}. ${say('sheet.applications', { count: applications })}` : use;
+}
+
 /** Where a treatment of this kind goes: on the meat, into it, or around it. */
 export function whither(kind) {
   return { injection: 'into', soak: 'around' }[kind] ?? 'on';
