@@ -80,7 +80,7 @@ public class FormulaTests(Server server) : IClassFixture<Server>
         AssertHolds(JsonNode.Parse(Weaker)!, (await server.GetAsync($"/v1/formulas/{id}")).Succeeded().Json, "");
         var sheet = await server.PostAsync(
             "/v1/batch-sheets",
-            $$"""{"pile":[{"cut":"pork-loin","product":"other","pieces":[{"weight":{"value":1,"unit":"kg"}}]}],"treatments":[{"formulaId":"{{id}}"}]}""");
+            $$"""{"pile":[{"cut":"pork-loin","product":"other","pieces":[{"weight":{"value":1,"unit":"kg"} }] }],"treatments":[{"formulaId":"{{id}}"}] }""");
         Assert.Equal("/treatments/0/formulaId formula-not-sound", FaultOf(sheet));
         Assert.Equal("/lines/0/nitriteFraction cure-content-contradicted", FaultOf(await server.PostAsync("/v1/formulas", Weaker)));
 
