@@ -23,7 +23,7 @@ public static class MixFindings
             if (line.Share.Typical > 0 && line.Line.Ingredient is { SaltConfidence: >= Confidence.Low } unsure)
             {
                 findings.Add(
-                    "salt-low-confidence", pointer, unsure.Citation.SourceId, ("ingredient", unsure.Name),
+                    "salt-low-confidence", pointer, unsure.Citation.SourceId, ("ingredient", unsure.Name), ("treatment", ratios.Formula.Name),
                     ("low", unsure.SaltGramsPer100Grams.Low), ("high", unsure.SaltGramsPer100Grams.High));
             }
         }
