@@ -59,7 +59,7 @@ public sealed class CureTests(Published published)
     public async Task A_published_pickle_comes_to_its_published_load()
     {
         await using var bench = await Bench.OpenAsync(published.Browser, published.Server.Address);
-        await Filled.CureAsync(bench, "injection", "pork-leg", "10 kg", ("cure-6-25", "5.88", "32 g"));
+        await Filled.CureAsync(bench, "injection", "pork-leg", "10 kg", ("curing-salt", "5.88", "32 g"));
         await bench.Page.Locator("#cure-product").SelectOptionAsync("other");
         await bench.Page.Locator("#cure-amount-0").FillAsync("1000 g");
         await AddAsync(bench, 2, "salt", "110 g");

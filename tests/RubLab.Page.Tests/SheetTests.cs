@@ -32,7 +32,7 @@ public sealed class SheetTests(Published published)
         await Expect(bench.Page.Locator(".salt .band").First).ToContainTextAsync("from");
         await Expect(bench.Page.Locator(".check .verdict").First).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^(Inside|Above|Below|Across an end): .+ range "));
         await Expect(bench.Page.Locator(".weighing tbody .spoon").First).ToContainTextAsync("tsp");
-        await Expect(bench.Page.Locator(".findings")).ToContainTextAsync("The card is written in spoons and cups.");
+        await Expect(bench.Page.Locator(".findings")).ToContainTextAsync("is written in spoons and cups.");
         await Expect(bench.Page.Locator(".cautions")).ToContainTextAsync("All poultry: at least 165 F (74 C) inside.");
     }
 

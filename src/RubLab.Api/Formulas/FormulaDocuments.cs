@@ -11,7 +11,7 @@ internal static class FormulaDocuments
     public static FormulaResponse Answer(string id, long revision, string document, DateTimeOffset updatedAt, Catalogue catalogue)
     {
         var authored = StoredFormulas.Parse(document);
-        var formula = FormulaAnswers.Check(authored, catalogue).Value
+        var formula = FormulaAnswers.Stored(authored, catalogue)
             ?? throw new InvalidDataException($"The stored formula {id}, revision {revision}, is not sound under data {catalogue.Version}.");
         return FormulaAnswers.From(formula, authored, id, revision, Time(updatedAt), catalogue);
     }

@@ -12,6 +12,9 @@ namespace RubLab.Contracts.Brining;
 /// <summary>The lines of a liquid: those given, in proportion, and those free for a target.</summary>
 internal sealed class BrineLines
 {
+    /// <summary>What the liquid is called in a finding.</summary>
+    public const string Name = "the liquid";
+
     private const double KilogramGrams = 1000;
 
     private BrineLines(Formula formula, FormulaRatios ratios, IReadOnlyList<BrineGoal> goals)
@@ -136,7 +139,7 @@ internal sealed class BrineLines
         var formula = Formula.Create(
             new FormulaDraft
             {
-                Name = "brine",
+                Name = Name,
                 Kind = kind,
                 Base = RatioBase.Green,
                 Dose = isAmounts ? null : KilogramGrams,

@@ -61,7 +61,7 @@ internal sealed record BrineReader
         var celsius = Reader.Amount(request.Temperature, at.At("temperature"), BoundsOfBrines.LiquidCelsius, isRequired: false, Dimension.Temperature);
         var (lossFraction, lossGrams) = ReadLoss(request.Loss, at.At("loss"));
         var bowl = ScaleReader.ReadBowl(request.Bowl, at.At("bowl"));
-        var retained = Reader.PercentBand(request.Retained, at.At("retained"), Bounds.Percent);
+        var retained = RetainedReader.Read(request.Retained, at.At("retained"));
         var weighedBack = WeighedBackPieces.Read(request.WeighedBack, at.At("weighedBack"));
         RefuseOthers(request, kind, at);
         var soak = kind == FormulaKind.Soak ? SoakReader.Read(request, cut, at) : null;

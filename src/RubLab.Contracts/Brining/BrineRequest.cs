@@ -39,7 +39,7 @@ public sealed record BrineRequest
     /// <summary>Liquid per green weight: the pump of an injection, up to 100 %; of a soak in place of liquid.</summary>
     public QuantityRequest? Dose { get; init; }
 
-    /// <summary>Injection: what of the liquid stays in, percent; all of it if left out, with a finding.</summary>
+    /// <summary>Injection: what of the liquid stays in, percent, above 0; only a band may begin there. All of it if left out, with a finding.</summary>
     public EstimateRequest? Retained { get; init; }
 
     /// <summary>Injection: pieces weighed before and after, in place of the estimates of pump and retained.</summary>

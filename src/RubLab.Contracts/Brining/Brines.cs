@@ -28,13 +28,13 @@ public static class Brines
         var saturated = figures.Solution.SaturatedPercent(read.Celsius);
         if (request.Temperature is null)
         {
-            findings.Add("temperature-assumed", null, null, ("temperature", read.Celsius));
+            findings.Add("temperature-assumed", null, null, ("treatment", BrineLines.Name), ("temperature", read.Celsius));
         }
         else if (read.Celsius > figures.ColdHoldingCelsius)
         {
             findings.Add(
                 "brine-warm", "/temperature", figures.ColdHoldingSourceId,
-                ("temperature", Math.Round(read.Celsius, 1)), ("limit", figures.ColdHoldingCelsius));
+                ("treatment", BrineLines.Name), ("temperature", Math.Round(read.Celsius, 1)), ("limit", figures.ColdHoldingCelsius));
         }
 
         var answer = read.Kind == FormulaKind.Soak

@@ -16,7 +16,7 @@ internal static class InjectionBrines
         var lines = read.Lines;
         if (lines.Goals.Count > 0 && injection.RetainedPercent.Typical == 0)
         {
-            at.At("retained").Fault("nothing-retained", "Nothing of the liquid stays, so no strength of it reaches a target.");
+            at.At("weighedBack").At("drained").Fault("nothing-retained", "Nothing of the liquid stays, so no strength of it reaches a target.");
             return null;
         }
 
@@ -75,7 +75,7 @@ internal static class InjectionBrines
         }
         else if (read.RetainedPercent is null)
         {
-            findings.Add("retained-assumed", null, null, ("treatment", "the liquid"));
+            findings.Add("retained-assumed", null, null, ("treatment", BrineLines.Name));
         }
 
         if (read.WeighedBack is not null)

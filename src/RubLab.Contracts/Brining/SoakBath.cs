@@ -38,7 +38,7 @@ internal sealed record SoakBath
 
         if (soak.Minutes is null)
         {
-            findings.Add("soak-until-even", null, null);
+            findings.Add("soak-until-even", null, null, ("treatment", BrineLines.Name));
             return new SoakBath { Read = read, Figures = catalogue.Brines };
         }
 

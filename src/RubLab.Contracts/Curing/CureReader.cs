@@ -112,7 +112,7 @@ internal sealed record CureReader(CuringMethod Method, SheetPurpose Purpose, Pil
     private static Formula? FormulaOf(List<FormulaLineDraft> lines, Place at) => Formula.Create(
         new FormulaDraft
         {
-            Name = "cure",
+            Name = "the cure",
             Kind = FormulaKind.DryBrine,
             Base = RatioBase.Green,
             Dose = null,

@@ -19,6 +19,10 @@ public static class FormulaAnswers
         return log.ResultOf(FormulaReader.Read(request, catalogue, log.Root));
     }
 
+    /// <summary>A stored formula to be shown; none where no answer can be worked of it.</summary>
+    public static Formula? Stored(FormulaRequest authored, Catalogue catalogue) =>
+        FormulaReader.Read(authored, catalogue, new FaultLog().Root, isToShow: true);
+
     /// <summary>The answer for a sound formula under its id and revision.</summary>
     public static FormulaResponse From(Formula formula, FormulaRequest authored, string id, long revision, string updatedAt, Catalogue catalogue)
     {

@@ -17,9 +17,9 @@ public sealed record FormulaLineRequest
     /// <summary>Sodium chloride in this ingredient as measured or as its label states it, percent of its weight; in place of the reference's figure.</summary>
     public EstimateRequest? Salt { get; init; }
 
-    /// <summary>Share of sodium nitrite in a cure, 0 to 1.</summary>
+    /// <summary>Share of sodium nitrite in a cure, 0 to 1. A cure whose name states its content takes no other; curing-salt is for a pack that declares its own.</summary>
     public double? NitriteFraction { get; init; }
 
-    /// <summary>Share of sodium nitrate in a cure, 0 to 1.</summary>
+    /// <summary>Share of sodium nitrate in a cure, 0 to 1, under the same rule.</summary>
     public double? NitrateFraction { get; init; }
 }

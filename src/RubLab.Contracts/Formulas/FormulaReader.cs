@@ -2,6 +2,7 @@ using System.Globalization;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
+using RubLab.Core.Curing;
 using RubLab.Core.Faults;
 using RubLab.Core.Formulas;
 using RubLab.Core.Quantities;
@@ -14,7 +15,11 @@ namespace RubLab.Contracts.Formulas;
 public static class FormulaReader
 {
     /// <summary>The formula, or none when anything about it is at fault.</summary>
-    public static Formula? Read(FormulaRequest request, Catalogue catalogue, Place at)
+    /// <param name="request">The formula as sent.</param>
+    /// <param name="catalogue">The reference data.</param>
+    /// <param name="at">Where it stands.</param>
+    /// <param name="isToShow">It is stored and only shown, so that its cook can mend it: a cure may declare what its name denies.</param>
+    public static Formula? Read(FormulaRequest request, Catalogue catalogue, Place at, bool isToShow = false)
     {
         var before = at.Log.Count;
         var kind = Vocabulary.Kinds.Read(request.Kind, at.At("kind"));
@@ -39,7 +44,7 @@ public static class FormulaReader
             IsWrittenForUnreadable = request.WrittenFor is not null && writtenFor is null,
             WrittenForIs = Vocabulary.Weights.Read(request.WrittenForIs, at.At("writtenForIs"), WeightBasis.Green).GetValueOrDefault(),
             PercentLeft = Reader.Percent(request.ReducedTo, at.At("reducedTo"), Bounds.PercentLeft),
-            Lines = ReadLines(request.Lines, kind, catalogue, at.At("lines")),
+            Lines = ReadLines(request.Lines, kind, catalogue, at.At("lines"), isToShow),
         };
         if (request.WrittenForIs is not null && request.WrittenFor is null)
         {
@@ -84,7 +89,8 @@ public static class FormulaReader
     }
 
     /// <summary>The lines as far as they can be read.</summary>
-    internal static List<FormulaLineDraft> ReadLines(IReadOnlyList<FormulaLineRequest?>? lines, FormulaKind? kind, Catalogue catalogue, Place at)
+    internal static List<FormulaLineDraft> ReadLines(
+        IReadOnlyList<FormulaLineRequest?>? lines, FormulaKind? kind, Catalogue catalogue, Place at, bool isToShow = false)
     {
         var drafts = new List<FormulaLineDraft>();
         if (!Listed.Holds(lines, Formula.MostLines, "line", "lines", at))
@@ -96,7 +102,7 @@ public static class FormulaReader
         {
             if (lines[i] is { } line)
             {
-                drafts.Add(ReadLine(line, kind, catalogue, at.At(i)));
+                drafts.Add(ReadLine(line, kind, catalogue, at.At(i), isToShow));
             }
             else
             {
@@ -107,7 +113,7 @@ public static class FormulaReader
         return drafts;
     }
 
-    private static FormulaLineDraft ReadLine(FormulaLineRequest line, FormulaKind? kind, Catalogue catalogue, Place at)
+    private static FormulaLineDraft ReadLine(FormulaLineRequest line, FormulaKind? kind, Catalogue catalogue, Place at, bool isToShow)
     {
         var ingredient = Lookup.Ingredient(line.Ingredient, catalogue, at.At("ingredient"));
         var form = Lookup.Form(line.Form, ingredient, at.At("form"));
@@ -123,8 +129,9 @@ public static class FormulaReader
         }
 
         var salt = Reader.PercentBand(line.Salt, at.At("salt"), Bounds.Percent);
-        var nitrite = ReadContent(line.NitriteFraction, at.At("nitriteFraction"));
-        var nitrate = ReadContent(line.NitrateFraction, at.At("nitrateFraction"));
+        var cure = isToShow ? null : ingredient;
+        var nitrite = CureContents.Read(line.NitriteFraction, cure, cure?.NitriteGramsPer100Grams, AdditiveLoads.Nitrite, catalogue, at.At("nitriteFraction"));
+        var nitrate = CureContents.Read(line.NitrateFraction, cure, cure?.NitrateGramsPer100Grams, AdditiveLoads.Nitrate, catalogue, at.At("nitrateFraction"));
         var counted = ingredient is { IsOfCures: true } ? ingredient.WithDeclaredCure(nitrite, nitrate, catalogue.Constants) : ingredient;
         return new FormulaLineDraft(
             salt is { } declared ? counted?.WithDeclaredSalt(declared, catalogue.Constants.SodiumInSodiumChlorideGramsPerGram) : counted,
@@ -134,7 +141,4 @@ public static class FormulaReader
             IsCureUnreadable = (line.NitriteFraction is not null && nitrite is null) || (line.NitrateFraction is not null && nitrate is null),
         };
     }
-
-    private static double? ReadContent(double? fraction, Place at) =>
-        fraction is { } given ? Reader.Within(given, Bounds.CureContent, at) : null;
 }

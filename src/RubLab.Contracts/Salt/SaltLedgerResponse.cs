@@ -1,3 +1,4 @@
+using RubLab.Contracts.Curing;
 using RubLab.Contracts.Quantities;
 using RubLab.Contracts.Reading;
 using RubLab.Core.Catalogues;
@@ -61,6 +62,7 @@ public sealed record SaltLedgerResponse
             }
         }
 
+        GroundWater.Notice(ledger, catalogue, findings, pointer);
         return From(ledger, checks, limits, catalogue);
     }
 

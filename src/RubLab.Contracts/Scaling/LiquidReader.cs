@@ -26,7 +26,9 @@ internal static class LiquidReader
         var celsius = Reader.Amount(request.Temperature, at.At("temperature"), BoundsOfBrines.LiquidCelsius, isRequired: false, Dimension.Temperature);
         if (request.Temperature is null)
         {
-            findings.Add("temperature-assumed", at.Pointer, null, ("temperature", catalogue.Brines.AssumedCelsius));
+            findings.Add(
+                "temperature-assumed", at.Pointer, null,
+                ("treatment", treatment.Ratios.Formula.Name), ("temperature", catalogue.Brines.AssumedCelsius));
         }
 
         var counted = celsius ?? catalogue.Brines.AssumedCelsius;
@@ -34,7 +36,7 @@ internal static class LiquidReader
         {
             findings.Add(
                 "brine-warm", at.At("temperature").Pointer, catalogue.Brines.ColdHoldingSourceId,
-                ("temperature", counted), ("limit", catalogue.Brines.ColdHoldingCelsius));
+                ("treatment", treatment.Ratios.Formula.Name), ("temperature", counted), ("limit", catalogue.Brines.ColdHoldingCelsius));
         }
 
         var liquid = LiquidOf(treatment.Ratios);

@@ -27,7 +27,7 @@ internal static class SoakUptake
         var taken = new Dictionary<int, Band>();
         if (dosed.Soak!.Minutes is null)
         {
-            findings.Add("soak-until-even", at.Pointer, null);
+            findings.Add("soak-until-even", at.Pointer, null, ("treatment", treatment.Ratios.Formula.Name));
         }
 
         foreach (var line in dosed.OnLines)

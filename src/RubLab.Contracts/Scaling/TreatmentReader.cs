@@ -43,7 +43,7 @@ internal sealed class TreatmentReader(
         var before = at.Log.Count;
         var formula = FormulaSource.Read(treatment, catalogue, formulas, at, out var formulaAt, out var isInline);
         var on = ReadOn(treatment.On, at.At("on"));
-        var retained = Reader.PercentBand(treatment.Retained, at.At("retained"), Bounds.Percent);
+        var retained = RetainedReader.Read(treatment.Retained, at.At("retained"));
         var applications = treatment.Applications ?? 1;
         if (applications is < 1 or > TreatmentRequest.MostApplications)
         {

@@ -23,7 +23,7 @@ public sealed record TreatmentRequest
     /// <summary>In place of the formula's own dose.</summary>
     public QuantityRequest? Dose { get; init; }
 
-    /// <summary>What stays on the meat, percent; all of it if left out, with a finding.</summary>
+    /// <summary>What stays on the meat, percent, above 0; only a band may begin there. All of it if left out, with a finding.</summary>
     public EstimateRequest? Retained { get; init; }
 
     /// <summary>How many times it is put on, 1 to 100.</summary>

@@ -9,8 +9,11 @@ internal static class SaltTables
     public static List<SaltRange> ReadRanges(IReadOnlyDictionary<string, string> files) =>
         SeedTable.Read(files, "salt-ranges.csv").Rows.ConvertAll(row => new SaltRange(
             row.Required("range_id"), row.Required("product"), row.OptionalNumber("low_percent"), row.OptionalNumber("high_percent"),
-            row.Required("base"), row.Required("applies_to"), row.Required("authority") == "published",
-            row.Text("note"), row.Citation()));
+            row.Required("base"), row.Required("applies_to"), row.Required("authority") != "common-practice",
+            row.Text("note"), row.Citation())
+        {
+            IsTrial = row.Required("authority") == "trial",
+        });
 
     public static List<SodiumReference> ReadReferences(IReadOnlyDictionary<string, string> files) =>
         SeedTable.Read(files, "sodium-references.csv").Rows.ConvertAll(row => new SodiumReference(

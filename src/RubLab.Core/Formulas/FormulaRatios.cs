@@ -75,7 +75,7 @@ public sealed record FormulaRatios
         var saltShare = Blends.WeightedMean(weights, salts).Over(left);
         if (!saltShare.IsExact && lines.Where((l, i) => IsByVolume(l, formula.Mode) && !choices[i].Form.FillsLevel).Any())
         {
-            findings.Add("density-spread", pointer, null, ("low", saltShare.Low), ("high", saltShare.High));
+            findings.Add("density-spread", pointer, null, ("treatment", formula.Name), ("low", saltShare.Low), ("high", saltShare.High));
         }
 
         return new FormulaRatios

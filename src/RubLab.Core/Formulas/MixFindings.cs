@@ -19,11 +19,11 @@ public static class MixFindings
         NoticeParting(ratios, catalogue, findings, pointer);
         foreach (var line in ratios.Lines)
         {
-            NoticeFlakes(line, ratios.Formula.Mode, findings, pointer);
+            NoticeFlakes(line, ratios.Formula, findings, pointer);
             if (line.Share.Typical > 0 && line.Line.Ingredient is { SaltConfidence: >= Confidence.Low } unsure)
             {
                 findings.Add(
-                    "salt-low-confidence", pointer, unsure.Citation.SourceId, ("ingredient", unsure.Name),
+                    "salt-low-confidence", pointer, unsure.Citation.SourceId, ("ingredient", unsure.Name), ("treatment", ratios.Formula.Name),
                     ("low", unsure.SaltGramsPer100Grams.Low), ("high", unsure.SaltGramsPer100Grams.High));
             }
         }
@@ -61,20 +61,20 @@ public static class MixFindings
                 "coarse-with-fine", pointer, coarsest.Density?.Citation.SourceId,
                 ("coarse", $"{coarsest.Line.Ingredient.Name}, {coarsest.Line.Form.Name}"),
                 ("fine", $"{finest.Line.Ingredient.Name}, {finest.Line.Form.Name}"),
-                ("ratio", limit));
+                ("ratio", limit), ("treatment", ratios.Formula.Name));
         }
     }
 
-    private static void NoticeFlakes(LineRatio line, AuthoringMode mode, FindingLog findings, string pointer)
+    private static void NoticeFlakes(LineRatio line, Formula formula, FindingLog findings, string pointer)
     {
-        var isByVolume = mode == AuthoringMode.PartsByVolume || line.Line.Unit.Dimension == Dimension.Volume;
+        var isByVolume = formula.Mode == AuthoringMode.PartsByVolume || line.Line.Unit.Dimension == Dimension.Volume;
         if (isByVolume && line.Line.Ingredient.IsSalt && line.Line.NamedForm is { } form && line.Density is { } density
             && form.Id.Contains("flake", StringComparison.Ordinal))
         {
             var spoon = density.GramsPerMillilitre.Times(UnitTable.Get("tbsp").Factor);
             findings.Add(
                 "rub-by-volume-on-flake", pointer, density.Citation.SourceId,
-                ("ingredient", line.Line.Ingredient.Name), ("form", form.Name),
+                ("ingredient", line.Line.Ingredient.Name), ("form", form.Name), ("treatment", formula.Name),
                 ("low", Math.Round(spoon.Low, 1)), ("high", Math.Round(spoon.High, 1)));
         }
     }

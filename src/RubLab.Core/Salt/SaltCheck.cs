@@ -41,7 +41,7 @@ public sealed record SaltCheck
     public required string Advice { get; init; }
 
     /// <summary>Grams of sodium chloride per kilogram of the base to add (above zero) or take out (below) to bring the
-    /// typical value to the nearer bound; none where it is inside, or held against one level or no range of salt.</summary>
+    /// typical value to the nearer bound; none where it is inside, or held against one level, a trial or no range of salt.</summary>
     public double? RestoreGramsPerKilogram { get; init; }
 
     /// <summary>False where the range's base and the line's cannot be brought together.</summary>
@@ -101,13 +101,15 @@ public sealed record SaltCheck
             Citation = range.Citation,
             RestoreGramsPerKilogram = typical switch
             {
-                _ when range.IsOneLevel => null,
+                _ when range.IsOneLevel || range.IsTrial => null,
                 Verdict.Below => lowest - measured!.Value.Typical,
                 Verdict.Above => highest - measured!.Value.Typical,
                 _ => null,
             },
             Advice = measured is { } known
-                ? range.IsOneLevel ? OfOneLevel(range, typical, known.Typical) : InWords(range, typical, known.Typical, lowest, highest)
+                ? range.IsOneLevel ? OfOneLevel(range, typical, known.Typical)
+                    : range.IsTrial ? OfTrial(range, typical, known.Typical, lowest, highest)
+                    : InWords(range, typical, known.Typical, lowest, highest)
                 : $"This range stands on {range.Base} weight, which this line cannot be put on; no verdict.",
         };
     }
@@ -161,6 +163,13 @@ public sealed record SaltCheck
         Verdict.Below => $"Add {Change(lowest!.Value - measured)} g of salt per kg of {range.BaseInWords} to reach the low end.",
         Verdict.Above => $"Take {Change(measured - highest!.Value)} g of salt per kg of {range.BaseInWords} out to come down to the high end.",
         _ => "Nothing to change.",
+    };
+
+    private static string OfTrial(SaltRange range, Verdict typical, double measured, double? lowest, double? highest) => typical switch
+    {
+        Verdict.Below => $"{Figures.Read(lowest!.Value - measured)} g of salt per kg of {range.BaseInWords} below the lowest level that was tried. A trial is no advice.",
+        Verdict.Above => $"{Figures.Read(measured - highest!.Value)} g of salt per kg of {range.BaseInWords} above the highest level that was tried. A trial is no advice.",
+        _ => "Among the levels that were tried. A trial is no advice.",
     };
 
     // Of salt nobody weighs less than a hundredth of a gram to the kilogram.

@@ -19,6 +19,9 @@ public sealed record SaltRange(
     /// <summary>One figure and no range: a landmark, told beside the ranges, which no salt must hit exactly.</summary>
     public bool IsOneLevel => LowPercent is not null && LowPercent == HighPercent;
 
+    /// <summary>What was tried, not what is advised: it says nothing of a level outside it.</summary>
+    public bool IsTrial { get; init; }
+
     /// <summary>What a kilogram of its base is of, in words.</summary>
     public string BaseInWords => Base switch
     {

@@ -1,7 +1,10 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using RubLab.Api.Hosting;
 using RubLab.Api.Tests.Engines;
 using RubLab.Api.Tests.Hosting;
+using RubLab.Storage;
+using RubLab.Storage.Formulas;
 
 namespace RubLab.Api.Tests.Formulas;
 
@@ -60,6 +63,32 @@ public class FormulaTests(Server server) : IClassFixture<Server>
         // Two parts of table salt, 98.5 % sodium chloride, in five of the mix; pepper brings next to none.
         Assert.Equal(39.4, (double)formula["saltShare"]!["typical"]!, 0.1);
         Assert.Equal("%", (string)formula["saltShare"]!["unit"]!);
+    }
+
+    // Stored before a content was held to the name of its cure: it can be read and mended, and nothing is weighed by it.
+    [EngineFact]
+    public async Task A_stored_cure_whose_content_its_name_denies_is_shown_and_not_computed_with()
+    {
+        const string Weaker = """{"name":"Lock cure","kind":"dry-brine","lines":[{"ingredient":"cure-6-25","nitriteFraction":0.01,"amount":{"value":60,"unit":"g/kg"}}]}""";
+        var id = $"lock-cure-{Guid.NewGuid():N}"[..18];
+        await using (var work = await server.Database.BeginAsync(Intent.Write))
+        {
+            await work.Formulas.CreateAsync(LocalKitchen.Id, id, new FormulaContent("Lock cure", "dry-brine", Weaker));
+            await work.CommitAsync();
+        }
+
+        AssertHolds(JsonNode.Parse(Weaker)!, (await server.GetAsync($"/v1/formulas/{id}")).Succeeded().Json, "");
+        var sheet = await server.PostAsync(
+            "/v1/batch-sheets",
+            $$"""{"pile":[{"cut":"pork-loin","product":"other","pieces":[{"weight":{"value":1,"unit":"kg"} }] }],"treatments":[{"formulaId":"{{id}}"}] }""");
+        Assert.Equal("/treatments/0/formulaId formula-not-sound", FaultOf(sheet));
+        Assert.Equal("/lines/0/nitriteFraction cure-content-contradicted", FaultOf(await server.PostAsync("/v1/formulas", Weaker)));
+
+        static string FaultOf(Answer answer)
+        {
+            var error = Assert.Single(ProblemDocument.Of(answer, HttpStatusCode.UnprocessableEntity)["errors"]!.AsArray())!;
+            return $"{error["pointer"]} {error["code"]}";
+        }
     }
 
     [EngineFact]

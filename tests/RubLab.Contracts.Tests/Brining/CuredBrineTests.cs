@@ -21,6 +21,7 @@ public sealed class CuredBrineTests
     [InlineData("/lines/2/amount/value = 3.3", "/lines limit-exceeded")]
     [InlineData("- /product", "/lines limit-exceeded")]
     [InlineData("""/lines/2 = {"ingredient":"curing-salt","amount":{"value":3,"unit":"%-of-liquid"} }""", "/lines/2/nitriteFraction cure-content-unknown")]
+    [InlineData("/lines/2/nitriteFraction = 0.01 & /lines/2/amount/value = 10", "/lines/2/nitriteFraction cure-content-contradicted")]
     [InlineData("""/product = "pudding" """, "/product unknown-product")]
     public void Above_it_or_undeclared_it_is_refused(string edits, string expected) => Assert.Contains(expected, Brine.Faults(Pickle, edits));
 

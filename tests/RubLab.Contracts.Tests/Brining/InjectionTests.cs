@@ -155,13 +155,25 @@ public class InjectionTests
     }
 
     [Fact]
-    public void Nothing_that_stays_reaches_nothing_but_is_put_in_all_the_same()
+    public void Nothing_found_after_draining_reaches_nothing_but_is_put_in_all_the_same()
     {
-        var answer = Brine.Answer(Brine.Shoulder, """/retained = {"value":0,"unit":"%"}""");
+        const string Drained = """/weighedBack = {"green":{"value":5,"unit":"kg"},"drained":{"value":5,"unit":"kg"} }""";
+        var answer = Brine.Answer(Brine.Shoulder, Drained);
 
+        Assert.Equal(
+            ["/weighedBack/drained nothing-retained"],
+            Brine.Faults(Brine.Shoulder, $$"""{{Drained}} & {{Water}} & /targets = [{"ingredient":"sodium-chloride","reached":{"value":5,"unit":"g/kg"} }]"""));
         Assert.Equal(0, (double)answer.Of("salt")["perKgGreen"]!["high"]!);
         Assert.Equal(6976.74, (double)answer.Of("salt")["ingoingPpm"]!["value"]!);
     }
+
+    [Theory]
+    [InlineData("""{"value":0,"unit":"%"}""", "/retained nothing-retained")]
+    [InlineData("""{"low":0,"typical":0,"high":0,"unit":"%"}""", "/retained nothing-retained")]
+    [InlineData("""{"low":0,"typical":0,"high":50,"unit":"%"}""", "/retained nothing-retained")]
+    [InlineData("""{"low":0,"typical":1,"high":50,"unit":"%"}""", "")]
+    public void What_stays_may_begin_at_nothing_and_no_more_than_begin_there(string retained, string expected) => Assert.Equal(
+        expected.Split("; ", StringSplitOptions.RemoveEmptyEntries), Brine.Faults(Brine.Shoulder, $"/retained = {retained}"));
 
     [Theory]
     [InlineData(""" "pumped":{"value":5600,"unit":"g"} """, 12, 90)]

@@ -104,6 +104,29 @@ public sealed class CureTests
     [InlineData("/product = \"moon\"", "/product unknown-product")]
     public void What_cannot_be_is_refused_where_it_stands(string edits, string fault) => Assert.Contains(fault, Document.Faults(Compute(Loin, edits).Log));
 
+    // 60 g/kg of 6.25 % is 3750 ppm; as 1 % it would be 600, within 625.
+    [Theory]
+    [InlineData("0.01", "/lines/0/nitriteFraction cure-content-contradicted")]
+    [InlineData("0.0625", "/lines/0 limit-exceeded")]
+    public void A_cure_never_counts_as_weaker_than_its_name_says(string fraction, string fault) => Assert.Equal(
+        [fault],
+        Document.Faults(Compute(Loin, $$"""- /targets & /lines/0 = {"ingredient":"cure-6-25","nitriteFraction":{{fraction}},"amount":{"value":60,"unit":"g/kg"} } & /lines/1/amount = {"value":1,"unit":"g/kg"}""").Log));
+
+    [Fact]
+    public void Water_in_ground_meat_of_no_named_product_is_told_with_the_level_of_fresh_sausage()
+    {
+        const string Unnamed = """- /product & /lines/0/amount = {"value":10,"unit":"%"}""";
+        var finding = Assert.Single(Answer(Sausage, Unnamed)["findings"]!.AsArray(), f => (string)f!["code"]! == "water-not-held")!;
+
+        // 9 CFR 319.141: no more than 3 % of water or ice.
+        Assert.Equal(("warning", "us-9cfr319-141", 3), ((string)finding["severity"]!, (string)finding["sourceId"]!, (double)finding["parameters"]!["highest"]!));
+        Assert.EndsWith("Water and ice in fresh pork sausage: 3 % of all ingredients at most, for product fresh-sausage.", (string)finding["message"]!, StringComparison.Ordinal);
+        Assert.DoesNotContain("water-not-held", CodesOf(Answer(Sausage, "")));
+        Assert.DoesNotContain("water-not-held", CodesOf(Answer(Sausage, Unnamed + """ & /product = "patty" """)));
+        Assert.DoesNotContain("water-not-held", CodesOf(Answer(Sausage, "- /product & - /lines/0")));
+        Assert.DoesNotContain("water-not-held", CodesOf(Answer(Loin, "- /product & - /targets/1 & /lines/1 = {\"ingredient\":\"ice\",\"amount\":{\"value\":1,\"unit\":\"%\"} }")));
+    }
+
     [Fact]
     public void Targets_that_hang_on_one_another_are_refused() => Assert.Equal(
         ["/targets/0 targets-undetermined", "/targets/1 targets-undetermined"],
@@ -172,6 +195,8 @@ public sealed class CureTests
         Assert.Contains(answer["cautions"]!.AsArray(), c => (string)c!["id"]! == "celery-in-plant-cure");
         Assert.DoesNotContain(Answer(Loin, "")["cautions"]!.AsArray(), c => (string)c!["id"]! == "celery-in-plant-cure");
     }
+
+    private static IEnumerable<string> CodesOf(JsonNode answer) => answer["findings"]!.AsArray().Select(f => (string)f!["code"]!);
 
     private static IEnumerable<double> Exact(JsonNode answer) => answer["lines"]!.AsArray().Select(l => (double)l!["exact"]!["value"]!);
 

@@ -51,6 +51,21 @@ public class SaltCheckTests
     }
 
     [Fact]
+    public void Of_two_cards_in_spoons_each_finding_names_its_own()
+    {
+        var second = Document.Of(CardInCups).Json;
+        var answer = Document.Of(CardInCups).Set("/treatments/1", JsonNode.Parse(second)!["treatments"]![0]!.DeepClone()).Edit(
+            """/treatments/1/formula/name = "The other card" & /treatments/1/formula/lines/0/form = "flake-hollow" """).SaltCheckAnswer();
+
+        var said = answer["findings"]!.AsArray().Where(f => (string)f!["code"]! == "density-spread").Select(f => (string)f!["message"]!).ToList();
+        Assert.Equal(2, said.Count);
+        Assert.StartsWith("The card of The old card is written in spoons and cups.", said[0], StringComparison.Ordinal);
+        Assert.StartsWith("The card of The other card is written in spoons and cups.", said[1], StringComparison.Ordinal);
+        var flakes = Assert.Single(answer["findings"]!.AsArray(), f => (string)f!["code"]! == "rub-by-volume-on-flake")!;
+        Assert.StartsWith("In The other card, ", (string)flakes["message"]!, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Treatments_add_up_over_the_stack_and_each_entry_names_its_own()
     {
         var answer = Document.Of(CardInCups).Edit(

@@ -79,7 +79,8 @@ public sealed class SauceTests
         var guessed = Answer(Juices);
         var measured = Answer(Juices + """ & /formula/lines/3/salt = {"low":0.8,"typical":1,"high":1.2,"unit":"%"}""");
 
-        Assert.Single(guessed["findings"]!.AsArray(), f => (string)f!["code"]! == "salt-low-confidence");
+        var told = Assert.Single(guessed["findings"]!.AsArray(), f => (string)f!["code"]! == "salt-low-confidence")!;
+        Assert.StartsWith("In Glaze, Meat juices from the cook holds ", (string)told["message"]!, StringComparison.Ordinal);
         Assert.DoesNotContain(measured["findings"]!.AsArray(), f => (string)f!["code"]! == "salt-low-confidence");
         // (20 + 1000 x 1 %) g in 1200 g.
         Assert.Equal(

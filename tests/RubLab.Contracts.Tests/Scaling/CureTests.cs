@@ -44,6 +44,28 @@ public sealed class CureTests
     }
 
     [Fact]
+    public void A_cure_that_declares_what_its_name_denies_is_refused_in_sheet_and_check()
+    {
+        const string Weaker = "/treatments/0/formula/lines/0/nitriteFraction = 0.01 & /treatments/0/formula/lines/0/amount/value = 60";
+        string[] expected = ["/treatments/0/formula/lines/0/nitriteFraction cure-content-contradicted"];
+
+        Assert.Equal(expected, Document.Of(Cured).Edit(Weaker).SheetFaults());
+        Assert.Equal(expected, Document.Faults(Document.Of(Cured).Edit(Weaker + " & - /weighingStep").SaltCheck().Log));
+    }
+
+    [Fact]
+    public void Water_in_ground_meat_of_no_named_product_is_told_line_by_line()
+    {
+        var sheet = Answer(
+            """
+            - /pile/0/product & /pile/1 = {"id":"mince","cut":"beef-ground-80","pieces":[{"weight":{"value":1,"unit":"kg"} }] } & /treatments/0/formula/lines/0 = {"ingredient":"ice","amount":{"value":100,"unit":"g/kg"} }
+            """);
+
+        var finding = Assert.Single(sheet["findings"]!.AsArray(), f => (string)f!["code"]! == "water-not-held")!;
+        Assert.Equal(("/pile/1", "mince"), ((string)finding["pointer"]!, (string)finding["parameters"]!["line"]!));
+    }
+
+    [Fact]
     public void A_sheet_above_a_level_is_refused_at_every_treatment_that_brings_some()
     {
         var second = """/treatments/1 = {"formula":{"name":"More","kind":"rub","lines":[{"ingredient":"curing-salt","nitriteFraction":0.1,"amount":{"value":5,"unit":"g/kg"} }] } }""";

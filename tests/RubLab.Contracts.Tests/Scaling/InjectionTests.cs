@@ -29,6 +29,18 @@ public sealed class InjectionTests
     }
 
     [Fact]
+    public void Nothing_that_stays_is_no_treatment()
+    {
+        const string Nothing = """/treatments/0/retained = {"value":0,"unit":"%"}""";
+        string[] expected = ["/treatments/0/retained nothing-retained"];
+
+        Assert.Equal(expected, Document.Of(Pumped).Edit(Nothing).SheetFaults());
+        Assert.Equal(expected, Document.Of(Pumped).Edit(Nothing.Replace("\"value\":0", "\"low\":0,\"typical\":0,\"high\":10", StringComparison.Ordinal)).SheetFaults());
+        Assert.Equal(expected, Document.Faults(Document.Of(Pumped).Edit(Nothing).SaltCheck().Log));
+        Assert.Empty(Document.Of(Pumped).Edit(Nothing.Replace("\"value\":0", "\"low\":0,\"typical\":5,\"high\":10", StringComparison.Ordinal)).SheetFaults());
+    }
+
+    [Fact]
     public void Only_what_stays_salts_the_meat()
     {
         var ledger = Answer("")["salt"]![0]!["ledger"]!;

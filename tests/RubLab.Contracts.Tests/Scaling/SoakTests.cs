@@ -17,6 +17,20 @@ public sealed class SoakTests
     private const double MeatWater = 673.0;
 
     [Fact]
+    public void What_is_told_of_a_bath_names_it()
+    {
+        var untold = Answer("- /treatments/0/temperature");
+        var name = (string)untold["treatments"]![0]!["name"]!;
+
+        Assert.Contains($" given for {name}. ", Told(untold, "temperature-assumed"), StringComparison.Ordinal);
+        Assert.Contains($" given for {name}. ", Told(untold, "soak-until-even"), StringComparison.Ordinal);
+        Assert.Contains($" {name} is at 20 C. ", Told(Answer("/treatments/0/temperature/value = 20"), "brine-warm"), StringComparison.Ordinal);
+
+        static string Told(JsonNode sheet, string code) =>
+            (string)Assert.Single(sheet["findings"]!.AsArray(), f => (string)f!["code"]! == code)!["message"]!;
+    }
+
+    [Fact]
     public void Until_even_the_meat_s_water_is_as_salt_as_the_liquid()
     {
         var sheet = Answer("");

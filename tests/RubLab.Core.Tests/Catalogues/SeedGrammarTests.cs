@@ -118,7 +118,7 @@ public sealed class SeedGrammarTests
     [Theory]
     [InlineData("findings.csv", "severity", "info|advice|warning|danger")]
     [InlineData("sources.csv", "provenance", "read|read-abstract|secondary|computed|memory|common-practice|estimate")]
-    [InlineData("salt-ranges.csv", "authority", "published|common-practice")]
+    [InlineData("salt-ranges.csv", "authority", "published|common-practice|trial")]
     [InlineData("cut-shapes.csv", "shape", "brick|cylinder|ellipsoid|slab")]
     [InlineData("sodium-claims.csv", "comparison", "less-than|at-most|more-than|at-least")]
     [InlineData("diffusivities.csv", "salting", "brine|dry-bed|dry-brine|brine;dry-bed")]

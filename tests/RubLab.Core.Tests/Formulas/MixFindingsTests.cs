@@ -21,6 +21,7 @@ public sealed class MixFindingsTests
             Given.Line(Grain("grit", coarse), 1, "g/kg")) with { Kind = kind }, null);
 
         Assert.Equal(noted, findings.Any(f => f.Code == "coarse-with-fine"));
+        Assert.All(findings, f => Assert.Equal(Given.Draft().Name, f.Parameters["treatment"]));
         Assert.All(findings, f => Assert.Equal(("grit, one", "dust, one", 3d), (f.Parameters["coarse"], f.Parameters["fine"], f.Parameters["ratio"])));
     }
 

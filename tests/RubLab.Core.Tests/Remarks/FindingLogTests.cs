@@ -69,7 +69,7 @@ public sealed class FindingLogTests
     {
         var log = new FindingLog(Seed.Catalogue);
 
-        log.Add("density-spread", "/formula", null, ("low", 27.625), ("high", 36.248));
+        log.Add("density-spread", "/formula", null, ("treatment", "Old card"), ("low", 27.625), ("high", 36.248));
 
         var finding = Assert.Single(log.Findings);
         Assert.EndsWith("from 27.6 to 36.2 % of the mix.", finding.Message, StringComparison.Ordinal);
@@ -81,9 +81,9 @@ public sealed class FindingLogTests
     {
         var log = new FindingLog(Seed.Catalogue);
 
-        log.Add("brine-warm", "/temperature", null, ("temperature", 4.4401), ("limit", 4.44));
+        log.Add("brine-warm", "/temperature", null, ("treatment", "Lock water"), ("temperature", 4.4401), ("limit", 4.44));
 
-        Assert.Contains("is at 4.4401 C", Assert.Single(log.Findings).Message, StringComparison.Ordinal);
+        Assert.Contains("Lock water is at 4.4401 C", Assert.Single(log.Findings).Message, StringComparison.Ordinal);
     }
 
     [Fact]

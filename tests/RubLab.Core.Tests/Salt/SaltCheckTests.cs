@@ -133,6 +133,19 @@ public sealed class SaltCheckTests
         Assert.Equal(Verdict.Within, Assert.Single(Checks(turkey, 6)).Verdict);
     }
 
+    // Petracci 2013 tried chicken breast at up to 2 % of salt; what lies beyond nobody tried, and none of it is advice.
+    [Theory]
+    [InlineData(25, Verdict.Above, "5 g of salt per kg of green meat above the highest level that was tried. A trial is no advice.")]
+    [InlineData(20, Verdict.Within, "Among the levels that were tried. A trial is no advice.")]
+    public void A_trial_says_what_was_tried_and_advises_no_change(double grams, Verdict verdict, string advice)
+    {
+        var check = Assert.Single(Checks(Made("x", "chicken-trial"), grams));
+
+        Assert.Equal((verdict, verdict, advice), (check.Verdict, check.TypicalVerdict, check.Advice));
+        Assert.Null(check.RestoreGramsPerKilogram);
+        Assert.Equal("Salt for chicken breast hand-salted", check.Title);
+    }
+
     [Fact]
     public void A_range_open_at_the_top_has_no_above()
     {
