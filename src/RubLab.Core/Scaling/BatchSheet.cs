@@ -23,16 +23,16 @@ public sealed class BatchSheet
         var step = request.Scales.For(largest).Step;
         var mix = sum * (1 + (request.OveragePercent / 100)) / (treatment.Ratios.Formula.PercentLeft / 100);
         var bowls = request.BowlGrams is { } bowl ? Bowls.Count(mix, bowl) : 1;
+        var exact = LineGrams(treatment, mix);
         if (LimitedSteps.AreWantedFor(treatment))
         {
-            var exact = LineGrams(treatment, mix);
             var limited = LimitedSteps.Lines(request.Scales, treatment, exact, bowls);
-            return new TreatmentSheet(treatment, LimitedSteps.Pieces(grams, step, LimitedSteps.FactorOnPieces(limited, exact)), limited, bowls);
+            return new TreatmentSheet(treatment, LimitedSteps.Pieces(grams, step, LimitedSteps.FactorOnPieces(limited, exact)), limited, exact, bowls);
         }
 
         var pieces = InSteps(grams, sum, step);
         var lines = CoveringLines(request.Scales, treatment, pieces, mix, bowls);
-        return new TreatmentSheet(treatment, pieces, lines, bowls);
+        return new TreatmentSheet(treatment, pieces, lines, exact, bowls);
     }
 
     private static double[] GramsOnPieces(Pile pile, Treatment treatment, out double sum, out double largest)
