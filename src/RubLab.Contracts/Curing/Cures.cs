@@ -33,7 +33,8 @@ public static class Cures
         }
 
         NoticeYield(read.Meat, findings);
-        var loads = AdditiveLoads.Of(pile, 0, [treatment], isWeighed: true);
+        var loads = AdditiveLoads.Of(
+            pile, 0, [treatment], isWeighed: true, read.Purpose == SheetPurpose.Sheet ? (_, i) => WeighedParts.InMix(sheet.Treatments[0], i) : null);
         var limits = LimitChecks.Of(loads, read.Meat, catalogue);
         if (read.Purpose == SheetPurpose.Sheet)
         {
