@@ -103,8 +103,8 @@ internal sealed class Stack
     /// <param name="catalogue">The reference data.</param>
     /// <param name="sheet">What is weighed of them, in whole steps; none where nothing is weighed yet.</param>
     public IReadOnlyList<LimitCheck> LimitsOf(int line, bool isWeighed, Catalogue catalogue, BatchSheet? sheet = null) => LimitChecks.Of(
-        AdditiveLoads.Of(Pile, line, Treatments, isWeighed, sheet is null ? null : (t, i) => WeighedParts.OnPieces(sheet.Treatments[t], Pile, line, i)),
-        Pile.Lines[line], catalogue);
+        AdditiveLoads.Of(Pile, line, Treatments, isWeighed), Pile.Lines[line], catalogue,
+        sheet is null ? null : AdditiveLoads.Of(Pile, line, Treatments, isWeighed, (t, i) => WeighedParts.OnPieces(sheet.Treatments[t], Pile, line, i)));
 
     /// <summary>Refuses a stack that is above a level, at every treatment that brings some of it.</summary>
     /// <param name="limits">The checks of each line.</param>
