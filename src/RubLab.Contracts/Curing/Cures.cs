@@ -33,15 +33,16 @@ public static class Cures
         }
 
         NoticeYield(read.Meat, findings);
-        var loads = AdditiveLoads.Of(pile, 0, [treatment], isWeighed: true);
-        var limits = LimitChecks.Of(loads, read.Meat, catalogue);
+        var weighed = AdditiveLoads.Of(
+            pile, 0, [treatment], isWeighed: true, read.Purpose == SheetPurpose.Sheet ? (_, i) => WeighedParts.InMix(sheet.Treatments[0], i) : null);
+        var limits = LimitChecks.Of(AdditiveLoads.Of(pile, 0, [treatment], isWeighed: true), read.Meat, catalogue, weighed);
         if (read.Purpose == SheetPurpose.Sheet)
         {
             RefuseExceeded(limits, ratios, read.Meat.WeighedGrams[0], at.At("lines"));
         }
 
         return log.IsClean
-            ? log.ResultOf(CureWriter.Write(read, sheet.Treatments[0], SaltLedger.Of(pile, 0, [treatment], isWeighed: true), loads, limits, catalogue, findings))
+            ? log.ResultOf(CureWriter.Write(read, sheet.Treatments[0], SaltLedger.Of(pile, 0, [treatment], isWeighed: true), weighed, limits, catalogue, findings))
             : log.ResultOf<CureResponse>(null);
     }
 

@@ -77,7 +77,7 @@ public sealed record CheckResponse
         Verdict = Vocabulary.Verdicts[check.Verdict],
         TypicalVerdict = Vocabulary.Verdicts[check.TypicalVerdict],
         Measured = check.MeasuredPartsPerMillion is { } measured ? QuantityBand.From(measured, "ppm", Rounded.Ledger) : null,
-        Lowest = check.Limit.LowPartsPerMillion,
+        Lowest = check.LowestPartsPerMillion,
         Highest = check.Limit.HighPartsPerMillion,
         Unit = "ppm",
         SourceId = check.Citation.SourceId,

@@ -59,7 +59,7 @@ public static class BatchSheets
             SheetFindings.Notice(sheet, catalogue, findings, t => $"/treatments/{t}");
         }
 
-        var limits = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => stack.LimitsOf(i, isWeighed: true, catalogue)).ToList();
+        var limits = Enumerable.Range(0, stack.Pile.Lines.Count).Select(i => stack.LimitsOf(i, isWeighed: true, catalogue, purpose == SheetPurpose.Sheet ? sheet : null)).ToList();
         if (purpose == SheetPurpose.Sheet)
         {
             stack.RefuseExceeded(limits, t => at.At("treatments").At(t).At(request.Treatments![t]!.Formula is null ? "formulaId" : "formula"));

@@ -98,8 +98,13 @@ internal sealed class Stack
         Pile.Lines.Any(line => line.AddedSolutionPercent > 0)).Cautions(catalogue);
 
     /// <summary>The limited additives of one line against every level that goes with them.</summary>
-    public IReadOnlyList<LimitCheck> LimitsOf(int line, bool isWeighed, Catalogue catalogue) =>
-        LimitChecks.Of(AdditiveLoads.Of(Pile, line, Treatments, isWeighed), Pile.Lines[line], catalogue);
+    /// <param name="line">Index of the line.</param>
+    /// <param name="isWeighed">The mixes are weighed out; false for a card that is measured as written.</param>
+    /// <param name="catalogue">The reference data.</param>
+    /// <param name="sheet">What is weighed of them, in whole steps; none where nothing is weighed yet.</param>
+    public IReadOnlyList<LimitCheck> LimitsOf(int line, bool isWeighed, Catalogue catalogue, BatchSheet? sheet = null) => LimitChecks.Of(
+        AdditiveLoads.Of(Pile, line, Treatments, isWeighed), Pile.Lines[line], catalogue,
+        sheet is null ? null : AdditiveLoads.Of(Pile, line, Treatments, isWeighed, (t, i) => WeighedParts.OnPieces(sheet.Treatments[t], Pile, line, i)));
 
     /// <summary>Refuses a stack that is above a level, at every treatment that brings some of it.</summary>
     /// <param name="limits">The checks of each line.</param>

@@ -17,6 +17,9 @@ public sealed record Constants
     /// <summary>A weighing step above this share of an amount is called coarse, percent.</summary>
     public required double CoarseStepPercent { get; init; }
 
+    /// <summary>A premix asks for no more of its carrier than so many batches take.</summary>
+    public required double PremixBatchesMost { get; init; }
+
     /// <summary>Taken where the density of a cut's raw meat is not known.</summary>
     public required double RawMeatDensityKilogramsPerCubicMetre { get; init; }
 

@@ -20,6 +20,7 @@ internal static class SourceTables
             SpoonFillingSpreadPercent = Of("spoon-filling-spread-percent"),
             FormSpreadAsksPercent = Of("form-spread-asks-percent"),
             CoarseStepPercent = Of("coarse-step-percent"),
+            PremixBatchesMost = Of("premix-batches-most"),
             RawMeatDensityKilogramsPerCubicMetre = Of("raw-meat-density-kg-per-m3"),
             CookYieldSpread = new Cited(Band.Exact(Of("cook-yield-spread-points")), Row("cook-yield-spread-points").Citation()),
             LayerGrainsMonolayer = Of("layer-grains-monolayer"),

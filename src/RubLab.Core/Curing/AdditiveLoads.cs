@@ -35,7 +35,10 @@ public static class AdditiveLoads
     /// <param name="line">Index of the line.</param>
     /// <param name="treatments">The whole stack; those not on this line are left out.</param>
     /// <param name="isWeighed">The mixes are weighed out; false for a card that is measured as written.</param>
-    public static IReadOnlyList<AdditiveLoad> Of(Pile pile, int line, IReadOnlyList<Treatment> treatments, bool isWeighed)
+    /// <param name="partWeighed">How much of its due whole weighing steps bring of a treatment's formula line, 0 to 1: the low end and the
+    /// typical value are of that, the high end of the due. None where nothing is weighed yet.</param>
+    public static IReadOnlyList<AdditiveLoad> Of(
+        Pile pile, int line, IReadOnlyList<Treatment> treatments, bool isWeighed, Func<int, int, double>? partWeighed = null)
     {
         var shares = new SortedDictionary<string, List<AdditiveShare>>(StringComparer.Ordinal);
         var on = treatments.Select((t, i) => (Treatment: t, Index: i)).Where(t => t.Treatment.OnLines.Contains(line)).ToList();
@@ -55,8 +58,10 @@ public static class AdditiveLoads
                         BaseOf(content.Additive) == LimitBase.Ingredients ? GramsPerKilogram / ingredients
                         : method == CuringMethod.Soak ? GramsPerKilogram / (GramsPerKilogram + putOn)
                         : 1);
+                    var part = BaseOf(content.Additive) == LimitBase.GreenIngoing ? partWeighed?.Invoke(index, i) ?? 1 : 1;
                     Add(content.Additive, new AdditiveShare(
-                        index, method, grams.Times(content.GramsPerGram).Times(perMillion), grams.Times(content.OwnGramsPerGram).Times(perMillion), perMillion));
+                        index, method, InPart(grams.Times(content.GramsPerGram).Times(perMillion), part),
+                        InPart(grams.Times(content.OwnGramsPerGram).Times(perMillion), part), perMillion));
                 }
             }
 
@@ -96,6 +101,8 @@ public static class AdditiveLoads
             all.Add(share);
         }
     }
+
+    private static Band InPart(Band due, double part) => new(due.Low * part, due.Typical * part, due.High);
 
     private static IEnumerable<(string Additive, Band GramsPerGram, Band OwnGramsPerGram)> ContentsOf(FormulaLine line, CuringMethod method)
     {

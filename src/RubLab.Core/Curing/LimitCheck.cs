@@ -26,6 +26,9 @@ public sealed record LimitCheck
 
     public required Verdict TypicalVerdict { get; init; }
 
+    /// <summary>Low end of a level that is to be met; none where it holds as a cap alone.</summary>
+    public double? LowestPartsPerMillion { get; private init; }
+
     /// <summary>How far the high end is above what is allowed; zero where it is not, and where what is left cannot be computed.</summary>
     public required double OverPartsPerMillion { get; init; }
 
@@ -64,12 +67,14 @@ public sealed record LimitCheck
         }
 
         var highest = limit.HighPartsPerMillion * (1 + LastBits) ?? double.PositiveInfinity;
-        var lowest = limit.IsNamedFor(product) ? (limit.LowPartsPerMillion ?? 0) * (1 - (weighingErrorPercent / 100)) : 0;
+        var required = limit.IsNamedFor(product) ? limit.LowPartsPerMillion : null;
+        var lowest = (required ?? 0) * (1 - (weighingErrorPercent / 100));
         return new LimitCheck
         {
             Limit = limit,
             Load = load,
             MeasuredPartsPerMillion = counted,
+            LowestPartsPerMillion = required,
             Verdict = Judge(counted, lowest, highest),
             TypicalVerdict = Judge(Band.Exact(counted.Typical), lowest, highest),
             OverPartsPerMillion = limit.Level != LimitLevel.Alternative && counted.High > highest ? counted.High - limit.HighPartsPerMillion!.Value : 0,
@@ -125,7 +130,8 @@ public sealed record LimitCheck
 
         if (measured.Low < lowest)
         {
-            return $"{Figures.Exact(limit.LowPartsPerMillion!.Value)} ppm is required. {limit.Note}";
+            var less = measured.High < lowest ? "" : $", and it may be only {Figures.Read(measured.Low, lowest)} ppm";
+            return $"{Figures.Exact(limit.LowPartsPerMillion!.Value)} ppm is required{less}. {limit.Note}";
         }
 
         return limit is { Level: LimitLevel.Alternative, AskedBy: null } ? $"This alternative is met. {limit.Note}" : Met(lowest > 0 ? limit.LowPartsPerMillion : null, limit.HighPartsPerMillion);

@@ -8,7 +8,12 @@ namespace RubLab.Core.Curing;
 public static class LimitChecks
 {
     /// <summary>Every check, in the order of the limits. An alternative level is there only where it is met, with what else it asks for.</summary>
-    public static IReadOnlyList<LimitCheck> Of(IReadOnlyList<AdditiveLoad> loads, PileLine line, Catalogue catalogue)
+    /// <param name="loads">What is written: caps are held against it.</param>
+    /// <param name="line">The pile line.</param>
+    /// <param name="catalogue">The reference data.</param>
+    /// <param name="weighed">What whole weighing steps bring of it, for levels to be met; none where nothing is weighed yet.</param>
+    public static IReadOnlyList<LimitCheck> Of(
+        IReadOnlyList<AdditiveLoad> loads, PileLine line, Catalogue catalogue, IReadOnlyList<AdditiveLoad>? weighed = null)
     {
         var met = catalogue.AdditiveLimits
             .Where(limit => limit is { Level: LimitLevel.Alternative, AskedBy: null } && limit.IsNamedFor(line.Product))
@@ -38,7 +43,8 @@ public static class LimitChecks
 
         return checks;
 
-        AdditiveLoad? Find(AdditiveLimit limit) => loads.FirstOrDefault(l => l.Additive == limit.Additive);
+        AdditiveLoad? Find(AdditiveLimit limit) =>
+            (limit.LowPartsPerMillion is not null && limit.IsNamedFor(line.Product) ? weighed ?? loads : loads).FirstOrDefault(l => l.Additive == limit.Additive);
 
         LimitCheck Check(AdditiveLimit limit, AdditiveLoad load) => LimitCheck.Of(
             limit, load, line.Product, line.SkinPercent ?? 0, line.YieldCountedPercent, catalogue.Constants.CureStepPercent);

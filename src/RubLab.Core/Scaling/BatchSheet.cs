@@ -23,22 +23,21 @@ public sealed class BatchSheet
         var step = request.Scales.For(largest).Step;
         var mix = sum * (1 + (request.OveragePercent / 100)) / (treatment.Ratios.Formula.PercentLeft / 100);
         var bowls = request.BowlGrams is { } bowl ? Bowls.Count(mix, bowl) : 1;
+        var exact = LineGrams(treatment, mix);
         if (LimitedSteps.AreWantedFor(treatment))
         {
-            var exact = LineGrams(treatment, mix);
             var limited = LimitedSteps.Lines(request.Scales, treatment, exact, bowls);
-            return new TreatmentSheet(treatment, LimitedSteps.Pieces(grams, step, LimitedSteps.FactorOnPieces(limited, exact)), limited, bowls);
+            return new TreatmentSheet(treatment, LimitedSteps.Pieces(grams, step, LimitedSteps.FactorOnPieces(limited, exact)), limited, exact, bowls);
         }
 
         var pieces = InSteps(grams, sum, step);
         var lines = CoveringLines(request.Scales, treatment, pieces, mix, bowls);
-        return new TreatmentSheet(treatment, pieces, lines, bowls);
+        return new TreatmentSheet(treatment, pieces, lines, exact, bowls);
     }
 
     private static double[] GramsOnPieces(Pile pile, Treatment treatment, out double sum, out double largest)
     {
         var grams = new double[treatment.OnLines.Sum(line => pile.GreenGramsOf(line).Length)];
-        var perBase = treatment.DoseCounted * treatment.Applications;
         var at = 0;
         largest = 0;
 
@@ -47,21 +46,33 @@ public sealed class BatchSheet
         sum = 0;
         foreach (var line in treatment.OnLines)
         {
-            var bases = BaseWeight.OfPieces(treatment.Ratios, pile, line)
-                ?? throw new ArgumentException("A treatment's base is not known for a line of the pile.", nameof(treatment));
-            var factors = pile.DoseFactorsOf(line);
-            for (var piece = 0; piece < bases.Length; piece++, at++)
+            foreach (var due in DueOnPieces(pile, treatment, line))
             {
-                grams[at] = perBase * bases[piece] * factors[piece];
-                var next = grams[at] - carried;
+                var next = due - carried;
                 var grown = sum + next;
                 carried = grown - sum - next;
                 sum = grown;
-                largest = Math.Max(largest, grams[at]);
+                largest = Math.Max(largest, due);
+                grams[at++] = due;
             }
         }
 
         return grams;
+    }
+
+    /// <summary>What the pieces of a pile line are due of a treatment, grams.</summary>
+    internal static double[] DueOnPieces(Pile pile, Treatment treatment, int line)
+    {
+        var due = BaseWeight.OfPieces(treatment.Ratios, pile, line)
+            ?? throw new ArgumentException("A treatment's base is not known for a line of the pile.", nameof(treatment));
+        var perBase = treatment.DoseCounted * treatment.Applications;
+        var factors = pile.DoseFactorsOf(line);
+        for (var piece = 0; piece < due.Length; piece++)
+        {
+            due[piece] = perBase * due[piece] * factors[piece];
+        }
+
+        return due;
     }
 
     private static PieceAmounts InSteps(double[] grams, double sum, WeighingStep step)

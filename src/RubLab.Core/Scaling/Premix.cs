@@ -1,3 +1,5 @@
+using RubLab.Core.Quantities;
+
 namespace RubLab.Core.Scaling;
 
 /// <summary>
@@ -25,40 +27,68 @@ public sealed record Premix
     /// <summary>How far the large line is then from its due, percent of it.</summary>
     public required double CarrierErrorPercent { get; init; }
 
-    /// <summary>The least premix whose small part is no longer coarse; none where one bowl takes less than half a step of it.</summary>
-    /// <param name="grams">The small line in one bowl, above zero.</param>
-    /// <param name="carrierGrams">The large line in one bowl, no less than the small one.</param>
-    /// <param name="step">The step the small line is too small for.</param>
-    /// <param name="scales">The kitchen's scales.</param>
-    /// <param name="coarsePercent">A step above this share of an amount is coarse.</param>
-    public static Premix? Of(double grams, double carrierGrams, WeighingStep step, ScaleSet scales, double coarsePercent)
+    /// <summary>The least premix whose small part is no longer coarse; none where one bowl takes less than half a step of it, or where
+    /// none keeps what is asked.</summary>
+    public static Premix? Of(PremixRequest request)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(grams);
-        ArgumentOutOfRangeException.ThrowIfLessThan(carrierGrams, grams);
-        var taken = Whole(grams + carrierGrams, scales);
-        if (taken.Steps == 0)
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(request.Grams);
+        ArgumentOutOfRangeException.ThrowIfLessThan(request.CarrierGrams, request.Grams);
+        var fine = (long)Math.Ceiling(100 / request.CoarsePercent);
+        var taken = Taking(request);
+        if (taken.Steps == 0 || (request.IsLimited && taken.Steps < fine))
         {
             return null;
         }
 
-        // What is taken is settled first, so that the small part is right and the rounding falls on the large one.
-        var steps = Math.Ceiling(100 / coarsePercent);
-        var ingredient = Whole(steps * Math.Max(step.Grams, scales.For(steps * step.Grams).Step.Grams), scales);
-        var carrier = Whole(ingredient.Grams * ((taken.Grams / grams) - 1), scales);
+        // Of what has a limit a little more in the premix may part better into whole steps: up to twice the least is tried.
+        var step = Math.Max(request.Step.Grams, request.Scales.For(fine * request.Step.Grams).Step.Grams);
+        for (var steps = fine; steps <= (request.IsLimited ? 2 * fine : fine); steps++)
+        {
+            var ingredient = Nearest(steps * step, request.Scales);
+            var premix = With(ingredient, taken, request);
+            if (premix.Carrier.Grams <= request.MostCarrierGrams && (!request.IsLimited || IsKept(premix, fine, request.CoarsePercent)))
+            {
+                return premix;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsKept(Premix premix, long fine, double coarsePercent) =>
+        premix.Ingredient.Steps >= fine && premix.ErrorPercent <= 100 * Whole.LastBits && premix.ErrorPercent >= -coarsePercent;
+
+    private static LineAmount Taking(PremixRequest request)
+    {
+        var nearest = Nearest(request.Grams + request.CarrierGrams, request.Scales);
+        return nearest with { Steps = Math.Max(nearest.Steps, Whole.Up(request.LeastGrams / nearest.Step.Grams)) };
+    }
+
+    // What is taken is settled first, so that the small part is right and the rounding falls on the large one.
+    private static Premix With(LineAmount ingredient, LineAmount taken, PremixRequest request)
+    {
+        var exact = ingredient.Grams * ((taken.Grams / request.Grams) - 1);
+        var carrier = request.IsLimited ? Up(exact, request.Scales) : Nearest(exact, request.Scales);
         var held = taken.Grams * (ingredient.Grams / (ingredient.Grams + carrier.Grams));
         return new Premix
         {
             Ingredient = ingredient,
             Carrier = carrier,
             Taken = taken,
-            ErrorPercent = ((held / grams) - 1) * 100,
-            CarrierErrorPercent = (((taken.Grams - held) / carrierGrams) - 1) * 100,
+            ErrorPercent = ((held / request.Grams) - 1) * 100,
+            CarrierErrorPercent = (((taken.Grams - held) / request.CarrierGrams) - 1) * 100,
         };
     }
 
-    private static LineAmount Whole(double grams, ScaleSet scales)
+    private static LineAmount Nearest(double grams, ScaleSet scales)
     {
         var step = scales.For(grams).Step;
         return new LineAmount(step, WholeSteps.Nearest(grams / step.Grams), 0, scales.WeighingsFor(grams));
+    }
+
+    private static LineAmount Up(double grams, ScaleSet scales)
+    {
+        var step = scales.For(grams).Step;
+        return new LineAmount(step, Whole.Up(grams / step.Grams), 0, scales.WeighingsFor(grams));
     }
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using RubLab.Core.Catalogues;
-using RubLab.Core.Curing;
 using RubLab.Core.Formulas;
 using RubLab.Core.Quantities;
 using RubLab.Core.Remarks;
@@ -74,9 +73,9 @@ public static class SheetFindings
             NoticeCoarse(sheet.Treatment.Ratios.Lines[i].Line.Ingredient.Name, isLimited, line.Step, steps, limit, pointer, findings);
 
             // A premix is weighed in place of both its lines, so a line goes into one premix and no other.
-            if (!premixed.Contains(i) && Carrier(sheet, i, premixed) is { } carrier && NoticePremix(sheet, i, carrier, scales, limit, pointer, findings))
+            if (!premixed.Contains(i))
             {
-                premixed.UnionWith([i, carrier]);
+                PremixFindings.Notice(sheet, i, premixed, scales, catalogue.Constants, pointer, findings);
             }
         }
     }
@@ -92,7 +91,7 @@ public static class SheetFindings
     {
         var amount = Text(steps * step.Value, step);
         var percent = 100.0 / steps;
-        var suggested = Text(steps * step.Value * limitPercent / 100, step);
+        var suggested = Text(CommonSteps.NoCoarserThan(steps * step.Value * limitPercent / 100), step);
         var multiple = Math.Ceiling(100 / limitPercent / steps);
         if (!isLimited)
         {
@@ -108,57 +107,6 @@ public static class SheetFindings
                 ("amount", amount), ("step", Text(step.Value, step)), ("percent", percent), ("suggestedStep", suggested), ("multiple", multiple),
                 ("limit", limitPercent), ("what", what));
         }
-    }
-
-    // The other line of the mix there is most of and that no premix has yet: it can carry the small one without changing the mix. Water
-    // and ice that go into ground meat or a rub carry nothing evenly.
-    private static int? Carrier(TreatmentSheet sheet, int small, HashSet<int> premixed)
-    {
-        var ratios = sheet.Treatment.Ratios;
-        var isLiquid = ratios.Formula.Kind is not (FormulaKind.DryBrine or FormulaKind.Rub);
-        var best = -1;
-        for (var i = 0; i < sheet.Lines.Count; i++)
-        {
-            var isWater = ratios.Lines[i].Line.Ingredient.LimitedGramsPer100Grams.ContainsKey(AdditiveLoads.Water);
-            if (i != small && !premixed.Contains(i) && (isLiquid || !isWater) && (best < 0 || sheet.Lines[i].Grams > sheet.Lines[best].Grams))
-            {
-                best = i;
-            }
-        }
-
-        return best >= 0 && sheet.Lines[best].Grams > sheet.Lines[small].Grams ? best : null;
-    }
-
-    private static bool NoticePremix(
-        TreatmentSheet sheet, int small, int carrier, ScaleSet scales, double limitPercent, string pointer, FindingLog findings)
-    {
-        var step = sheet.Lines[small].Step;
-        var ratios = sheet.Treatment.Ratios.Lines;
-        var exact = ratios[small].RatioGramsPerKilogram.Typical / ratios[carrier].RatioGramsPerKilogram.Typical;
-        var carried = StepsInFirstBowl(sheet.Lines[carrier], sheet.BowlCount) * sheet.Lines[carrier].Step.Grams;
-        if (exact > 1 || Premix.Of(carried * exact, carried, step, scales, limitPercent) is not { } premix)
-        {
-            return false;
-        }
-
-        // A premix that would give more of a cure than its due is none.
-        if (ratios[small].Line.CarriesLimited && premix.ErrorPercent > 0)
-        {
-            return false;
-        }
-
-        findings.Add(
-            "premix", pointer, null,
-            ("ingredient", ratios[small].Line.Ingredient.Name),
-            ("carrier", ratios[carrier].Line.Ingredient.Name),
-            ("amount", Text(step.Unit.FromBase(carried * exact), step)),
-            ("step", Text(step.Value, step)),
-            ("premixIngredient", Whole(premix.Ingredient)),
-            ("premixCarrier", Whole(premix.Carrier)),
-            ("premixAmount", Whole(premix.Taken)),
-            ("error", Tenths(premix.ErrorPercent)),
-            ("carrierError", Tenths(premix.CarrierErrorPercent)));
-        return true;
     }
 
     private static void NoticeSplit(TreatmentSheet sheet, SheetRequest request, string pointer, FindingLog findings)
@@ -228,13 +176,7 @@ public static class SheetFindings
         bool IsWide(Band band) => band.Low > 0 && ((band.High / band.Low) - 1) * 100 > limitPercent;
     }
 
-    // Zero is added so that what rounds to nothing has no sign.
-    private static double Tenths(double percent) => Math.Round(percent, 1) + 0.0;
-
-    // Every digit: an amount cut short would be no whole steps.
-    private static string Whole(LineAmount amount) =>
-        amount.Value.ToString("0.############", CultureInfo.InvariantCulture) + " " + amount.Step.Unit.Symbol;
-
-    private static string Text(double value, WeighingStep step) =>
-        value.ToString(value < 1 ? "G3" : "0.###", CultureInfo.InvariantCulture) + " " + step.Unit.Symbol;
+    internal static string Text(double value, WeighingStep step) =>
+        (value < 1 ? double.Parse(value.ToString("G3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) : value)
+            .ToString(value < 1 ? "0.###############" : "0.###", CultureInfo.InvariantCulture) + " " + step.Unit.Symbol;
 }

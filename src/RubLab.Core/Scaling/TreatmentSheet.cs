@@ -3,11 +3,12 @@ namespace RubLab.Core.Scaling;
 /// <summary>What to weigh for one treatment, in whole weighing steps.</summary>
 public sealed class TreatmentSheet
 {
-    internal TreatmentSheet(Treatment treatment, PieceAmounts pieces, IReadOnlyList<LineAmount> lines, int bowls)
+    internal TreatmentSheet(Treatment treatment, PieceAmounts pieces, IReadOnlyList<LineAmount> lines, IReadOnlyList<double> dueGrams, int bowls)
     {
         Treatment = treatment;
         Pieces = pieces;
         Lines = lines;
+        DueGrams = dueGrams;
         BowlCount = bowls;
     }
 
@@ -16,6 +17,9 @@ public sealed class TreatmentSheet
     public PieceAmounts Pieces { get; }
 
     public IReadOnlyList<LineAmount> Lines { get; }
+
+    /// <summary>What each line comes to before it is rounded to the scale, all bowls together.</summary>
+    public IReadOnlyList<double> DueGrams { get; }
 
     /// <summary>The mix is made in so many equal bowls.</summary>
     public int BowlCount { get; }

@@ -40,7 +40,7 @@ public sealed class CureTests
     [Fact]
     public void Nitrite_is_told_as_the_potassium_salt_too()
     {
-        var reached = Assert.Single(Answer(Loin, "")["reached"]!.AsArray())!;
+        var reached = Assert.Single(Answer(Loin, """/weighingStep = {"value":0.01,"unit":"g"}""")["reached"]!.AsArray())!;
         // 9 CFR 424.22(b): 120 ppm, or 148 of potassium nitrite.
         Assert.Equal(("nitrite", 120, 0.12), ((string)reached["additive"]!, (double)reached["ingoingPpm"]!["value"]!, (double)reached["perKgGreen"]!["value"]!));
         Assert.Equal(148, Math.Round((double)reached["asPotassiumNitritePpm"]!["value"]!));
@@ -150,6 +150,32 @@ public sealed class CureTests
         var check = Answer(Loin, above + """ & /purpose = "check" """);
         Assert.Equal("above", (string)Check(check, "nitrite-bacon-dry")["verdict"]!);
         Assert.All(check["lines"]!.AsArray(), l => Assert.Null(l!["weighed"]));
+    }
+
+    // 9 CFR 424.21(c) for the cap of 156.25 ppm, 120 ppm for what is kept cold. 627 g at 2.5 g/kg are 1.5675 g: 1 g is weighed, 99.68 ppm.
+    [Fact]
+    public void A_level_to_be_met_is_judged_on_what_is_weighed_and_a_cap_on_what_is_written()
+    {
+        const string Coarse = """
+            /method = "ground" & /cut = "pork-shoulder" & /product = "cooked-sausage" & /meat = {"value":627,"unit":"g"} & - /targets &
+            /lines/0/amount = {"value":2.5,"unit":"g/kg"} & /lines/1/amount = {"value":15.1,"unit":"g/kg"} & /weighingStep = {"value":1,"unit":"g"}
+            """;
+        var coarse = Coarse.ReplaceLineEndings(" ");
+        var answer = Answer(Loin, coarse);
+        var check = Check(answer, "nitrite-keep-cold");
+
+        Assert.Equal(1, (double)answer["lines"]![0]!["weighed"]!["value"]!);
+        Assert.Equal(62_500.0 / 627, (double)answer["reached"]![0]!["ingoingPpm"]!["value"]!, 0.005);
+        Assert.Equal(("cannot-tell", "below"), ((string)check["verdict"]!, (string)check["typicalVerdict"]!));
+        Assert.Equal(62_500.0 / 627, (double)check["measured"]!["low"]!, 0.005);
+        Assert.Equal(156.25, (double)check["measured"]!["high"]!, 1e-9);
+        Assert.StartsWith("120 ppm is required, and it may be only 99.7 ppm.", (string)check["advice"]!, StringComparison.Ordinal);
+        Assert.Equal(("within", 156.25), ((string)Check(answer, "nitrite-ground")["verdict"]!, (double)Check(answer, "nitrite-ground")["measured"]!["low"]!));
+
+        // Nothing is weighed of a check.
+        var written = Answer(Loin, coarse + """ & /purpose = "check" """);
+        Assert.Equal("within", (string)Check(written, "nitrite-keep-cold")["verdict"]!);
+        Assert.Equal(156.25, (double)written["reached"]![0]!["ingoingPpm"]!["value"]!);
     }
 
     [Fact]

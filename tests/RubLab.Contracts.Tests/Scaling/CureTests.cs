@@ -43,6 +43,25 @@ public sealed class CureTests
             ["/treatments/0/formula limit-exceeded"], Document.Faults(Document.Of(Cured).Edit("/pile/0/product = \"fresh-sausage\" & " + Ice).Sheet().Log));
     }
 
+    // 627 g at 2.5 and 15.1 g/kg: of 1.5675 g of cure 1 g is weighed, and of the 11.035 g of mix 11 g go on.
+    [Fact]
+    public void A_level_to_be_met_is_judged_on_what_is_weighed()
+    {
+        const string Coarse = """
+            /pile/0/product = "cooked-sausage" & /pile/0/pieces/0/weight/value = 627 & /treatments/0/formula/lines/1/amount/value = 15.1 & /weighingStep/value = 1
+            """;
+        var sheet = Answer(Coarse);
+        var treatment = sheet["treatments"]![0]!;
+        var weighed = treatment["lines"]!.AsArray().Select(l => (double)l!["toMix"]!["value"]!).ToArray();
+        var check = Check(sheet, "nitrite-keep-cold");
+
+        Assert.Equal(1, weighed[0]);
+        Assert.Equal((double)treatment["onMeat"]!["value"]! * weighed[0] / weighed.Sum() * 62_500 / 627, (double)check["measured"]!["low"]!, 0.005);
+        Assert.Equal(156.25, (double)check["measured"]!["high"]!, 1e-9);
+        Assert.Equal(("cannot-tell", "below"), ((string)check["verdict"]!, (string)check["typicalVerdict"]!));
+        Assert.Equal("within", (string)Check(Answer(Coarse + """ & /purpose = "check" """), "nitrite-keep-cold")["verdict"]!);
+    }
+
     [Fact]
     public void A_cure_that_declares_what_its_name_denies_is_refused_in_sheet_and_check()
     {

@@ -135,7 +135,7 @@ public class SheetLawTests
         Assert.Equal("6 g", (string)finding["parameters"]!["amount"]!);
         Assert.Equal("/treatments/0", (string)finding["pointer"]!);
         Assert.Equal(16.7, (double)finding["parameters"]!["percent"]!);
-        Assert.Equal("0.3 g", (string)finding["parameters"]!["suggestedStep"]!);
+        Assert.Equal("0.2 g", (string)finding["parameters"]!["suggestedStep"]!);
         Assert.Equal(4, (double)finding["parameters"]!["multiple"]!);
     }
 

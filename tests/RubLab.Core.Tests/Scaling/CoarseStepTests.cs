@@ -28,7 +28,7 @@ public sealed class CoarseStepTests
         Assert.Equal(["35 g", "20 g", "15 g"], findings.Select(f => f.Parameters["amount"]));
         Assert.Equal(["5 g", "5 g", "5 g"], findings.Select(f => f.Parameters["step"]));
         Assert.Equal([14.3, 25d, 33.3], findings.Select(f => f.Parameters["percent"]));
-        Assert.Equal(["1.75 g", "1 g", "0.75 g"], findings.Select(f => f.Parameters["suggestedStep"]));
+        Assert.Equal(["1 g", "1 g", "0.5 g"], findings.Select(f => f.Parameters["suggestedStep"]));
         Assert.Equal([3d, 5d, 7d], findings.Select(f => f.Parameters["multiple"]));
     }
 
@@ -44,7 +44,7 @@ public sealed class CoarseStepTests
         var finding = findings[2];
         Assert.Equal("0.25 g", finding.Parameters["amount"]);
         Assert.Equal(400d, finding.Parameters["percent"]);
-        Assert.Equal("0.0125 g", finding.Parameters["suggestedStep"]);
+        Assert.Equal("0.01 g", finding.Parameters["suggestedStep"]);
         Assert.Equal(80d, finding.Parameters["multiple"]);
     }
 
@@ -71,8 +71,8 @@ public sealed class CoarseStepTests
     }
 
     [Theory]
-    [InlineData(500, "g", 680_000, "9500 g", "475 g")]
-    [InlineData(1.23456, "g", 200, "2.469 g", "0.123 g")]
+    [InlineData(500, "g", 680_000, "9500 g", "200 g")]
+    [InlineData(1.23456, "g", 200, "2.469 g", "0.1 g")]
     public void Amounts_in_a_remark_are_written_as_a_cook_writes_them(double step, string unit, double grams, string amount, string suggested)
     {
         var draft = Given.Draft(Given.Line("salt", "table", 14, "g/kg"));

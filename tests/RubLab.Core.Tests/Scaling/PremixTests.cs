@@ -19,7 +19,7 @@ public sealed class PremixTests
     [Fact]
     public void All_three_amounts_are_whole_steps_of_the_scales_that_hold_them_and_the_small_part_is_not_coarse() => Law.Holds(Cases, 10_000, c =>
     {
-        if (Premix.Of(c.Grams, c.CarrierGrams, c.Scales.For(c.Grams).Step, c.Scales, 5) is not { } premix)
+        if (Premix.Of(new(c.Grams, c.CarrierGrams, c.Scales.For(c.Grams).Step, c.Scales, 5)) is not { } premix)
         {
             Assert.InRange((c.Grams + c.CarrierGrams) / c.Scales.For(c.Grams + c.CarrierGrams).Step.Grams, 0, 0.5);
             return;
@@ -33,7 +33,7 @@ public sealed class PremixTests
     [Fact]
     public void The_errors_told_are_those_of_weighing_it_and_the_small_line_is_nearly_right() => Law.Holds(Cases, 10_000, c =>
     {
-        if (Premix.Of(c.Grams, c.CarrierGrams, c.Scales.For(c.Grams).Step, c.Scales, 5) is not { } premix)
+        if (Premix.Of(new(c.Grams, c.CarrierGrams, c.Scales.For(c.Grams).Step, c.Scales, 5)) is not { } premix)
         {
             return;
         }
@@ -55,7 +55,7 @@ public sealed class PremixTests
     [Fact]
     public void A_third_of_a_gram_beside_nine_is_taken_right()
     {
-        var premix = Premix.Of(0.3, 9, Given.Step(1, "g"), Kitchens[0], 5)!;
+        var premix = Premix.Of(new(0.3, 9, Given.Step(1, "g"), Kitchens[0], 5))!;
 
         Assert.Equal((20L, 580L, 9L), (premix.Ingredient.Steps, premix.Carrier.Steps, premix.Taken.Steps));
         Assert.Equal(0, premix.ErrorPercent, 1e-9);
@@ -65,11 +65,11 @@ public sealed class PremixTests
     [Fact]
     public void A_large_part_goes_on_the_scale_that_takes_it()
     {
-        var premix = Premix.Of(0.12, 4, Given.Step(0.1, "g"), Kitchens[3], 5)!;
+        var premix = Premix.Of(new(0.12, 4, Given.Step(0.1, "g"), Kitchens[3], 5))!;
 
         // 4.1 g taken, 2 g of it with 2 x (4.1 / 0.12 - 1) = 66.3 g; thirty times as little goes on the next scale.
         Assert.Equal((2m, 66.3m, 4.1m), (premix.Ingredient.Value, premix.Carrier.Value, premix.Taken.Value));
-        var more = Premix.Of(0.03, 4, Given.Step(0.1, "g"), Kitchens[3], 5)!;
+        var more = Premix.Of(new(0.03, 4, Given.Step(0.1, "g"), Kitchens[3], 5))!;
         Assert.Equal((2m, 265m, 1m), (more.Ingredient.Value, more.Carrier.Value, (decimal)more.Carrier.Step.Value));
     }
 
@@ -78,5 +78,5 @@ public sealed class PremixTests
     [InlineData(2, 1)]
     [InlineData(double.NaN, 1)]
     public void A_small_part_is_above_nothing_and_no_more_than_its_carrier(double grams, double carrier) => Assert.ThrowsAny<ArgumentOutOfRangeException>(
-        () => Premix.Of(grams, carrier, Given.Step(1, "g"), Kitchens[0], 5));
+        () => Premix.Of(new(grams, carrier, Given.Step(1, "g"), Kitchens[0], 5)));
 }

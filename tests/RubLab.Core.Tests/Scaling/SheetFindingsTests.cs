@@ -87,9 +87,9 @@ public sealed class SheetFindingsTests
     }
 
     [Theory]
-    [InlineData(1, 1000, 0.3, null)]
+    [InlineData(1, 10_000, 0.3, null)]
     [InlineData(1, 2000, 2, null)]
-    [InlineData(0.1, 700, 0.15, null)]
+    [InlineData(0.1, 7000, 0.15, null)]
     [InlineData(1, 2000, 2, 9.0)]
     [InlineData(1, 1500, 1.7, 1.2)]
     public void Taking_the_premix_gives_the_small_line_and_its_carrier_their_amounts_but_for_the_errors_told(double step, double grams, double small, double? bowl)
@@ -104,12 +104,31 @@ public sealed class SheetFindingsTests
         Assert.All([ingredient, carrier, taken], amount => Assert.Equal(Math.Round(amount / step), amount / step, 1e-9));
         Assert.InRange(step / ingredient, 0, 0.05 + 1e-9);
 
-        // The first bowl has the least of a line; where that is nothing, the mean of all bowls stands for it.
-        var whole = Bowls.Share(sheet.Lines[0].Steps, 0, sheet.BowlCount) * step;
-        var salt = whole > 0 ? whole : sheet.Lines[0].Grams / sheet.BowlCount;
+        // The due of one bowl before any rounding.
+        var salt = grams * 9 / 1000 / sheet.BowlCount;
         var held = taken * ingredient / (ingredient + carrier);
         Assert.Equal((double)finding.Parameters["error"], ((held / (salt * small / 9)) - 1) * 100, 0.0501);
         Assert.Equal((double)finding.Parameters["carrierError"], (((taken - held) / salt) - 1) * 100, 0.0501);
+    }
+
+    // 20 steps of the small line are ten batches of two steps.
+    [Theory]
+    [InlineData(1990, false)]
+    [InlineData(2010, true)]
+    public void A_premix_is_for_ten_batches_at_most(double grams, bool isGiven)
+    {
+        var draft = Given.Draft(Given.Line("salt", "table", 49, "g/kg"), Given.Line("cayenne-red-pepper", null, 1, "g/kg"));
+
+        Assert.Equal(isGiven, Noticed(Request(draft, 1, grams)).Any(f => f.Code == "premix"));
+    }
+
+    [Fact]
+    public void No_liquid_carries_a_spice()
+    {
+        var draft = Given.Draft(Given.Line("vinegar-cider", null, 300, "g/kg"), Given.Line("sugar-granulated", null, 40, "g/kg"), Given.Line("cayenne-red-pepper", null, 1, "g/kg"))
+            with { Kind = FormulaKind.Mop };
+
+        Assert.Equal("White sugar", Assert.Single(Noticed(Request(draft, 1, 6000)), f => f.Code == "premix").Parameters["carrier"]);
     }
 
     // All advice may be followed at once: a premix is weighed in place of both its lines.
