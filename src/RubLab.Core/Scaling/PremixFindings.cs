@@ -1,6 +1,7 @@
 using System.Globalization;
 using RubLab.Core.Catalogues;
 using RubLab.Core.Curing;
+using RubLab.Core.Formulas;
 using RubLab.Core.Remarks;
 
 namespace RubLab.Core.Scaling;
@@ -46,16 +47,17 @@ internal static class PremixFindings
         }
     }
 
-    // The other line of the mix there is most of and that no premix has yet: it can carry the small one without changing the mix. In a
-    // liquid or on ice nothing stays evenly, and what has a limit is no carrier: a carrier is rounded up.
+    // The other line of the mix there is most of and that no premix has yet: it can carry the small one without changing the mix. But for
+    // a pickle, where it dissolves, nothing stays evenly in a liquid or on ice; and what has a limit is no carrier: a carrier is rounded up.
     private static int? CarrierOf(TreatmentSheet sheet, int small, HashSet<int> premixed)
     {
+        var isPickle = sheet.Treatment.Ratios.Formula.Kind is FormulaKind.Injection or FormulaKind.Soak;
         var best = -1;
         for (var i = 0; i < sheet.Lines.Count; i++)
         {
             var line = sheet.Treatment.Ratios.Lines[i].Line;
             var isWet = line.Form.FillsLevel || line.Ingredient.LimitedGramsPer100Grams.ContainsKey(AdditiveLoads.Water);
-            if (i != small && !premixed.Contains(i) && !isWet && !line.CarriesLimited && (best < 0 || sheet.DueGrams[i] > sheet.DueGrams[best]))
+            if (i != small && !premixed.Contains(i) && (isPickle || !isWet) && !line.CarriesLimited && (best < 0 || sheet.DueGrams[i] > sheet.DueGrams[best]))
             {
                 best = i;
             }

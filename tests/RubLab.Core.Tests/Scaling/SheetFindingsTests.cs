@@ -122,6 +122,17 @@ public sealed class SheetFindingsTests
         Assert.Equal(isGiven, Noticed(Request(draft, 1, grams)).Any(f => f.Code == "premix"));
     }
 
+    [Theory]
+    [InlineData(FormulaKind.Injection, "Water")]
+    [InlineData(FormulaKind.Soak, "Water")]
+    [InlineData(FormulaKind.Mop, null)]
+    public void Water_carries_what_dissolves_in_a_pickle_and_nothing_else(FormulaKind kind, string? carrier)
+    {
+        var draft = Given.Draft(Given.Line("water", null, 90, "g/kg"), Given.Line("sugar-granulated", null, 1, "g/kg")) with { Kind = kind };
+
+        Assert.Equal(carrier is null ? [] : [carrier], Noticed(Request(draft, 1, 6000)).Where(f => f.Code == "premix").Select(f => (string)f.Parameters["carrier"]));
+    }
+
     [Fact]
     public void No_liquid_carries_a_spice()
     {
