@@ -10,7 +10,7 @@ import { limitsOf, loadsOf } from './loads.js';
 
 const mostPieces = 60;
 // What is said at the table already, or at the head of the screen.
-const ofWeighing = ['cure-step-too-coarse', 'premix'];
+const ofWeighing = ['cure-step-too-coarse', 'premix', 'no-premix'];
 
 /** Within every level. */
 export function outcomeOf(answer, { written, pieces }) {
