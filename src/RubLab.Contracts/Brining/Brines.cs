@@ -34,7 +34,7 @@ public static class Brines
         {
             findings.Add(
                 "brine-warm", "/temperature", figures.ColdHoldingSourceId,
-                ("treatment", BrineLines.Name), ("temperature", Math.Round(read.Celsius, 1)), ("limit", figures.ColdHoldingCelsius));
+                ("treatment", BrineLines.Name), ("temperature", read.Celsius), ("limit", figures.ColdHoldingCelsius));
         }
 
         var answer = read.Kind == FormulaKind.Soak

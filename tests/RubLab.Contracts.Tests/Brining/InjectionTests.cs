@@ -237,4 +237,10 @@ public class InjectionTests
     [InlineData("""/temperature = {"value":41,"unit":"F"}""", "much-left-over")]
     public void What_is_odd_is_noticed(string edits, string expected) => Assert.Equal(
         expected.Split(';', StringSplitOptions.RemoveEmptyEntries), Brine.Answer(Brine.Shoulder, edits).Codes());
+
+    [Fact]
+    public void A_liquid_a_little_too_warm_never_reads_as_cold_enough() => Assert.Contains(
+        " is at 5.04 C. ",
+        Brine.Answer(Brine.Shoulder, """/temperature = {"value":5.04,"unit":"C"}""")["findings"]!.AsArray().Single(f => (string?)f!["code"] == "brine-warm")!["message"]!.GetValue<string>(),
+        StringComparison.Ordinal);
 }
